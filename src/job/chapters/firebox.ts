@@ -1,0 +1,184 @@
+import { FUELS } from '../../kinds/fuel/list.ts'
+import { optionsOf } from '../../kinds/options.ts'
+import type { Look } from '../../things/field.ts'
+import { choiceField, from0, lengthField, lengthsField, textField, yesNoField } from '../entries.ts'
+
+const at = { chapter: 'firebox', section: 'facts', each: ['breast'] } as const
+
+export const fuel = choiceField(
+  {
+    ...at,
+    id: 'fuel',
+    missing: 'hold',
+    short: 'fuel',
+    asks: () => 'What burns in the opening?',
+    why: 'It decides which rule keeps wood away from the heat.',
+    help: 'If an appliance stands in it, its manual governs.',
+  },
+  optionsOf(FUELS),
+)
+const burns = (look: Look) => look(fuel) !== undefined && look(fuel) !== 'none'
+const byManual = (look: Look) => FUELS[look(fuel) ?? 'none'].governedBy === 'manual'
+const byRule = (look: Look) => FUELS[look(fuel) ?? 'none'].governedBy === 'masonry rule'
+
+export const opening = lengthsField(
+  {
+    ...at,
+    id: 'opening',
+    missing: 'hold',
+    short: 'opening',
+    asks: () => 'Where is the opening: from the breast’s left edge, above the floor, how wide, how high?',
+    why: 'Every wooden piece near it is checked against it.',
+  },
+  from0(300, 8000),
+  { least: 4, most: 4, labels: ['from the left', 'above floor', 'width', 'height'] },
+)
+export const clearanceRule = choiceField(
+  {
+    ...at,
+    id: 'clearanceRule',
+    section: 'choices',
+    short: 'code',
+    asks: () => 'Which code applies to wood near a masonry fireplace here?',
+    why: 'It is never guessed from the units; the local code and its inspector decide.',
+    when: byRule,
+  },
+  {
+    irc: 'IRC R1001.11: 6 in clear, 1/8 in out for each inch',
+    'irc-metric': 'IRC R1001.11, printed metric figures: 152 mm, 3 mm for each 25',
+    canada: 'Canada: 150 mm clear, over 38 mm out only from 300 mm',
+    unknown: 'not known yet',
+  },
+)
+export const realMasonry = yesNoField({
+  ...at,
+  id: 'realMasonry',
+  missing: 'hold',
+  short: 'real masonry',
+  asks: () => 'Is the breast real masonry, with a lined flue?',
+  why: 'The rule for masonry does not hold for a framed or factory-built fireplace.',
+  when: byRule,
+})
+export const hearth = lengthsField(
+  {
+    ...at,
+    id: 'hearth',
+    missing: 'hold',
+    short: 'hearth',
+    asks: () => 'How far does the hearth reach: in front, left of the opening, right of it?',
+    why: 'No wood stands on the floor inside the hearth zone.',
+    when: burns,
+  },
+  from0(120, 3000),
+  { least: 3, most: 3, labels: ['front', 'left', 'right'] },
+)
+export const manualModel = textField(
+  {
+    ...at,
+    id: 'manualModel',
+    short: 'manual',
+    asks: () => 'Which appliance is it: model, and edition of its manual?',
+    why: 'Its manual governs the wood round it; without it no packet is written.',
+    when: byManual,
+  },
+  120,
+  true,
+)
+export const manualClearances = lengthsField(
+  {
+    ...at,
+    id: 'manualClearances',
+    missing: 'hold',
+    short: 'manual clearances',
+    asks: () => 'What does the manual keep clear: above, at each side, and how far may wood stand out there?',
+    why: 'The larger of manual and code counts.',
+    when: byManual,
+  },
+  from0(120, 3000),
+  { least: 3, most: 3, labels: ['above', 'sides', 'stands out'] },
+)
+export const face = choiceField(
+  {
+    ...at,
+    id: 'face',
+    short: 'face',
+    asks: () => 'What is the face of the breast?',
+    why: 'Rough faces take more paint and a wider joint.',
+  },
+  {
+    smooth: 'smooth block, render or plaster',
+    brick: 'brick',
+    deep: 'brick or stone with deep joints',
+    rubble: 'rubble stone',
+  },
+)
+export const paintFace = yesNoField({
+  ...at,
+  id: 'paintFace',
+  section: 'choices',
+  short: 'paint masonry',
+  asks: () => 'Is the masonry face painted?',
+  why: 'It is washed, primed and painted before any wood stands against it.',
+})
+export const tv = yesNoField({
+  ...at,
+  id: 'tv',
+  section: 'choices',
+  short: 'screen',
+  asks: () => 'Does a screen hang on the breast?',
+  why: 'Heat, cables and the mantel under it.',
+})
+export const tvPlace = lengthsField(
+  {
+    ...at,
+    id: 'tvPlace',
+    section: 'choices',
+    missing: 'hold',
+    short: 'screen place',
+    asks: () => 'Where is the screen: from the breast’s left edge, above the floor, how wide, how high?',
+    why: 'It stays inside the breast and clear of the mantel.',
+    when: (look) => look(tv) === true,
+  },
+  from0(300, 8000),
+  { least: 4, most: 4, labels: ['from the left', 'above floor', 'width', 'height'] },
+)
+export const tvHeat = lengthField(
+  {
+    ...at,
+    id: 'tvHeat',
+    missing: 'hold',
+    short: 'screen heat limit',
+    asks: () => 'How far above the opening must the screen be, by its own manual?',
+    why: 'A fire below heats what hangs above it.',
+    when: (look) => look(tv) === true && burns(look),
+  },
+  from0(120, 3000),
+)
+export const cable = choiceField(
+  {
+    ...at,
+    id: 'cable',
+    section: 'choices',
+    short: 'cable',
+    asks: () => 'How does the screen’s cable run?',
+    why: 'Low voltage only; mains by an electrician.',
+    when: (look) => look(tv) === true,
+  },
+  { 'through-mantel': 'through the mantel top and down inside it', 'surface-duct': 'in a duct on the face' },
+)
+
+export const FIREBOX_FIELDS = [
+  fuel,
+  opening,
+  clearanceRule,
+  realMasonry,
+  hearth,
+  manualModel,
+  manualClearances,
+  face,
+  paintFace,
+  tv,
+  tvPlace,
+  tvHeat,
+  cable,
+] as const

@@ -1,0 +1,3 @@
+import type { FrontKind } from './contract.ts'
+
+export const slabFront = { id: 'slab', says: 'slab, plain' } as const satisfies FrontKind

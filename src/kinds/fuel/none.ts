@@ -1,0 +1,7 @@
+import type { FuelKind } from './contract.ts'
+
+export const noFire = {
+  id: 'none',
+  says: 'nothing burns here, closed for good',
+  governedBy: 'nothing',
+} as const satisfies FuelKind

@@ -1,0 +1,126 @@
+import { type Figures, figuresIn } from '../figures/figures.ts'
+import { baysOf, type Job } from '../job/job.ts'
+import { merged } from '../things/contribution.ts'
+import type { Message } from '../things/message.ts'
+import type { CutOut, Part, PartId } from '../things/part.ts'
+import type { NamedBay } from '../things/place.ts'
+import type { Show } from '../things/show.ts'
+import type { Purchase } from '../things/supplies.ts'
+import { boxes } from './boxes.ts'
+import type { Built } from './built.ts'
+import { type CalendarPlan, calendar } from './calendar.ts'
+import { coating } from './coating.ts'
+import type { PlanContext } from './context.ts'
+import { devices } from './devices.ts'
+import { fixings } from './fixings.ts'
+import { fronts } from './fronts.ts'
+import { joints } from './joints.ts'
+import { plinths } from './levels.ts'
+import { mantels } from './mantel.ts'
+import { type Effort, panels } from './panels/panels.ts'
+import { type Price, price } from './price.ts'
+import { purchases } from './purchases.ts'
+import { settings } from './settings.ts'
+import { type Settle, settleFrom } from './settle.ts'
+import { shelves } from './shelves.ts'
+import { slots } from './slot.ts'
+import { supply } from './supply.ts'
+import { survey } from './survey.ts'
+import { tasks } from './tasks.ts'
+import { topsAndEnds } from './tops-and-ends.ts'
+
+/** The whole plan: everything shown or printed is read off it. */
+export interface Plan extends Built {
+  readonly job: Job
+  readonly bays: readonly NamedBay[]
+  readonly show: Show
+  readonly figures: Figures
+  /** What was used for each question: the answer or the suggestion, with its reason. */
+  readonly used: Settle['used']
+  readonly calendar: CalendarPlan
+  readonly purchases: readonly Purchase[]
+  readonly price: Price
+  /** Stops first, then confirms, then notes; within a weight in the plan's order. */
+  readonly messages: readonly Message[]
+}
+
+/**
+ * The plan of a job: START READING HERE. The steps stand in order; each leans only on those above it.
+ * Pure: the same job and effort give the same plan. Never fails on a job the schema accepts, however little is answered.
+ */
+export function makePlan(job: Job, effort: Effort): Plan {
+  const context = contextOf(job)
+  const { built, messages } = build(context, effort)
+  const dates = calendar(context, tasks(context, built))
+  const bought = purchases(context, built)
+  const money = price(context, built, bought, dates.tasks)
+  return {
+    ...built,
+    job,
+    bays: context.bays,
+    show: context.show,
+    figures: context.figures,
+    used: context.settle.used,
+    calendar: dates,
+    purchases: bought,
+    price: money,
+    messages: byWeight([...messages, ...dates.messages, ...money.messages]),
+  }
+}
+
+/** What is built, step by step: the wall, what stands at it, then what that takes. */
+function build(context: PlanContext, effort: Effort): { readonly built: Built; readonly messages: readonly Message[] } {
+  const surveyed = survey(context)
+  const slotted = slots(context, surveyed)
+  const boxed = boxes(context, slotted)
+  const plinth = plinths(context, slotted, boxed)
+  const cut = devices(context, surveyed, boxed)
+  const front = fronts(context, boxed)
+  const tops = topsAndEnds(context, slotted, boxed, cut)
+  const mantel = mantels(context, surveyed)
+  const shelf = shelves(context, surveyed, tops, mantel)
+  const all = merged(
+    slotted.contribution,
+    plinth,
+    ...[boxed, cut, front, tops, mantel, shelf].map((s) => s.contribution),
+  )
+  const supplied = supply(context, withCutOuts(all.parts, cut.cutOuts), front)
+  const parts = supplied.parts
+  const laid = panels(context, parts, effort)
+  const coated = coating(context, surveyed, supplied, mantel)
+  const jointed = joints(context, all.joints)
+  const fixed = fixings(context, parts, boxed, front, shelf)
+  return {
+    built: {
+      survey: surveyed,
+      slots: slotted,
+      boxes: boxed,
+      devices: cut,
+      fronts: front,
+      tops,
+      mantel,
+      shelves: shelf,
+      supply: supplied,
+      parts,
+      panels: laid,
+      coating: coated,
+      joints: jointed,
+      fixings: fixed,
+    },
+    messages: [surveyed, all, supplied, laid, coated, jointed, fixed].flatMap((step) => step.messages),
+  }
+}
+
+/** Reads units, cut step and currency first: every other step shows and rounds in them. */
+function contextOf(job: Job): PlanContext {
+  const settle = settleFrom(job)
+  const { units, cut, show } = settings(settle)
+  return { job, bays: baysOf(job), figures: figuresIn(units), cut, show, settle }
+}
+
+const withCutOuts = (parts: readonly Part[], cutOuts: ReadonlyMap<PartId, readonly CutOut[]>): readonly Part[] =>
+  parts.map((part) => ({ ...part, cutOuts: [...part.cutOuts, ...(cutOuts.get(part.id) ?? [])] }))
+
+const WEIGHTS = ['stop', 'confirm', 'note'] as const
+const byWeight = (messages: readonly Message[]): readonly Message[] =>
+  WEIGHTS.flatMap((weight) => messages.filter((m) => m.weight === weight))

@@ -1,0 +1,46 @@
+import type { Contribution } from '../things/contribution.ts'
+import type { NamedBay } from '../things/place.ts'
+import type { Length } from '../units/length.ts'
+import type { PlanContext } from './context.ts'
+import type { RunnableWall, Survey } from './survey.ts'
+
+export type Fit = 'filler' | 'caulk' | 'gable' | 'open'
+
+/** One side of a run: how it meets the wall, and the gap in front at the run's foot and top. */
+export interface RunSide {
+  readonly fit: Fit
+  readonly gapFoot: Length
+  readonly gapTop: Length
+  readonly gapMost: Length
+  readonly gapLeast: Length
+}
+
+/** A run of boxes in a bay: its width and where it starts, in the bay's own x. */
+export interface Run {
+  readonly bay: NamedBay
+  readonly wall: RunnableWall
+  readonly kind: 'base' | 'tall'
+  /** Foot and top of the boxes above the level line's zero. */
+  readonly z0: Length
+  readonly z1: Length
+  readonly boxHeight: Length
+  readonly slot: Length
+  readonly width: Length
+  readonly startX: Length
+  readonly boxCount: number
+  readonly left: RunSide
+  readonly right: RunSide
+  readonly fillerNominal: Length
+}
+
+export interface Slots {
+  readonly runs: readonly Run[]
+  /** Plinth height shared by aligned runs (the largest any needs). */
+  readonly plinth: Length
+  readonly contribution: Contribution
+}
+
+/** Levels of the runs (plinth height, box foot and top), then the slot and how each run sits in it. */
+export function slots(_context: PlanContext, _survey: Survey): Slots {
+  return { runs: [], plinth: 0 as Length, contribution: { parts: [], joints: [], messages: [] } }
+}

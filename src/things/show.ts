@@ -1,0 +1,41 @@
+import { type Length, NM_PER_INCH } from '../units/length.ts'
+import { showLength, showLengthWithUnit, type UnitSystem } from '../units/show-length.ts'
+
+/** Writes values as this job writes them. Messages, task texts and documents all use it; it never rounds a size. */
+export interface Show {
+  readonly units: UnitSystem
+  readonly currency: string
+  /** `41 1/4` */
+  readonly length: (l: Length) => string
+  /** `41 1/4 in` */
+  readonly withUnit: (l: Length) => string
+  /** Mass in the job's units: `16 kg (35 lb)` in an inch job, `16 kg` in a metric one. */
+  readonly mass: (kg: number) => string
+  /** Area in the job's units: `42 sq ft` or `3.9 m²`. */
+  readonly area: (m2: number) => string
+}
+
+const POUNDS_PER_KILOGRAM = 1 / 0.45359237
+const SQUARE_FEET_PER_SQUARE_METRE = 1 / 0.09290304
+
+export function showIn(units: UnitSystem, currency: string): Show {
+  return {
+    units,
+    currency,
+    length: (l) => showLength(l, units),
+    withUnit: (l) => showLengthWithUnit(l, units),
+    mass: (kg) =>
+      units === 'inch'
+        ? `${kg.toPrecision(2)} kg (${Math.round(kg * POUNDS_PER_KILOGRAM)} lb)`
+        : `${significant(kg)} kg`,
+    area: (m2) =>
+      units === 'inch' ? `${significant(m2 * SQUARE_FEET_PER_SQUARE_METRE)} sq ft` : `${significant(m2)} m²`,
+  }
+}
+
+/** Three significant figures, without an exponent. */
+export const significant = (value: number): string => String(Number(value.toPrecision(3)))
+
+/** `41.127`: three decimals of an inch (or of a millimetre), for the where-from key only. */
+export const showExact = (l: Length, units: UnitSystem): string =>
+  String(Math.round((l / (units === 'inch' ? NM_PER_INCH : 1e6)) * 1000) / 1000)

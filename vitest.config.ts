@@ -1,0 +1,6 @@
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  oxc: { jsx: { runtime: 'automatic' } },
+  test: { include: ['tests/**/*.test.{ts,tsx}'], pool: 'forks', testTimeout: 15_000 },
+})
