@@ -90,7 +90,7 @@ export const yesNoField = (asked: Asked<boolean>): Field<boolean> => field(asked
 export const textField = (asked: Asked<string>, most: number, needed: boolean): Field<string> =>
   field(asked, z.string().max(most), { kind: 'text', most, needed })
 
-const MOST_MONEY = 1e11
+const MOST_MONEY = 1e8
 export const moneyField = (asked: Asked<Money>): Field<Money> =>
   field(asked, z.int().min(0).max(MOST_MONEY) as unknown as z.ZodType<Money>, { kind: 'money' })
 
