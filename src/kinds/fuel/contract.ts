@@ -1,7 +1,24 @@
+import type { Figures } from '../../figures/figures.ts'
+import type { ManualFigures } from './manual-rule.ts'
+import type { MasonryCodeId } from './masonry-codes.ts'
+import type { WoodRule } from './wood-rule.ts'
+
+/** What is known about the place, for the rules of a fuel. */
+export interface FireFacts {
+  readonly figures: Figures
+  readonly code: MasonryCodeId
+  /** The manual's clearances; undefined = nobody has entered them. */
+  readonly manual: ManualFigures | undefined
+}
+
 /** What burns in the opening, and what that asks of the wood round it. */
 export interface FuelKind {
   readonly id: string
   readonly says: string
   /** The clearances of the masonry rule apply; otherwise the appliance's manual is asked for. */
   readonly governedBy: 'masonry rule' | 'manual' | 'nothing'
+  /** Whether there is heat below a screen, and hot masonry beside wood. */
+  readonly burns: boolean
+  /** The rules every piece of wood must pass, all of them. */
+  readonly woodRules: (facts: FireFacts) => readonly WoodRule[]
 }

@@ -1,3 +1,10 @@
 import type { FuelKind } from './contract.ts'
+import { manualOnly } from './manual-and-code.ts'
 
-export const electricFire = { id: 'electric', says: 'electric fire', governedBy: 'manual' } as const satisfies FuelKind
+export const electricFire = {
+  id: 'electric',
+  says: 'electric fire',
+  governedBy: 'manual',
+  burns: true,
+  woodRules: manualOnly,
+} as const satisfies FuelKind

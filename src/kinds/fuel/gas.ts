@@ -1,3 +1,10 @@
 import type { FuelKind } from './contract.ts'
+import { manualAndCode } from './manual-and-code.ts'
 
-export const gas = { id: 'gas', says: 'gas appliance', governedBy: 'manual' } as const satisfies FuelKind
+export const gas = {
+  id: 'gas',
+  says: 'gas appliance',
+  governedBy: 'manual',
+  burns: true,
+  woodRules: manualAndCode,
+} as const satisfies FuelKind

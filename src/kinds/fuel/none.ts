@@ -4,4 +4,6 @@ export const noFire = {
   id: 'none',
   says: 'nothing burns here, closed for good',
   governedBy: 'nothing',
+  burns: false,
+  woodRules: () => [],
 } as const satisfies FuelKind

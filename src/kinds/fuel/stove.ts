@@ -1,3 +1,10 @@
 import type { FuelKind } from './contract.ts'
+import { manualAndCode } from './manual-and-code.ts'
 
-export const stove = { id: 'stove', says: 'stove or insert', governedBy: 'manual' } as const satisfies FuelKind
+export const stove = {
+  id: 'stove',
+  says: 'stove or insert',
+  governedBy: 'manual',
+  burns: true,
+  woodRules: manualAndCode,
+} as const satisfies FuelKind
