@@ -1,0 +1,30 @@
+import type { Plan } from '../plan/plan.ts'
+import type { ChapterId } from '../things/field.ts'
+import type { Message } from '../things/message.ts'
+import { type Day, day } from '../units/day.ts'
+import { chapterOf } from './question-words.ts'
+
+/** Something that was asked for with an explicit yes, and the day of the yes (undefined = not given yet). */
+export interface Accepted {
+  readonly short: string
+  readonly place: string
+  readonly on: Day | undefined
+}
+
+/** The plan's confirms of some chapters, with the day each was accepted for the very numbers it has now. */
+export const acceptedConfirms = (plan: Plan, chapters: readonly ChapterId[]): readonly Accepted[] =>
+  plan.messages
+    .filter((m) => m.weight === 'confirm' && chapters.some((c) => c === chapterOf(m.about)))
+    .map((m) => ({ short: m.short, place: m.place, on: acceptedOn(plan, m) }))
+
+function acceptedOn(plan: Plan, message: Message): Day | undefined {
+  const given = plan.job.confirmed.find(
+    (c) => c.code === message.code && c.about === message.about && sameValues(c.values, message.values),
+  )
+  return given === undefined ? undefined : day(given.on)
+}
+
+function sameValues(a: Message['values'], b: Message['values']): boolean {
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)])
+  return [...keys].every((key) => a[key] === b[key])
+}

@@ -1,0 +1,81 @@
+import type { Plan } from '../plan/plan.ts'
+import type { NamedBay } from '../things/place.ts'
+import { counted } from './counted.ts'
+
+/** What stands in one bay, in words for the quote. */
+export interface ScopeLine {
+  readonly place: string
+  readonly says: string
+}
+
+/** What the client gets, bay by bay, then the paint and the joints. */
+export function scopeOf(plan: Plan): readonly ScopeLine[] {
+  const bays = plan.bays.flatMap((bay) => {
+    const things = [
+      ...boxWords(plan, bay),
+      ...counterWords(plan, bay),
+      ...shelfWords(plan, bay),
+      ...breastWords(plan, bay),
+    ]
+    return things.length === 0 ? [] : [{ place: capital(bay.name), says: `${listed(things)}.` }]
+  })
+  return [...bays, ...finishWords(plan)]
+}
+
+function boxWords(plan: Plan, bay: NamedBay): readonly string[] {
+  const boxes = plan.boxes.boxes.filter((b) => b.run.bay.id === bay.id)
+  if (boxes.length === 0) return []
+  const leaves = plan.fronts.leaves.filter((leaf) => leaf.box.run.bay.id === bay.id).length
+  const doors = leaves === 0 ? 'open' : `with ${counted(leaves, `${doorWord(plan)}door`)}`
+  return [`${counted(boxes.length, 'box', 'boxes')} ${doors}`]
+}
+
+const doorWord = (plan: Plan): string => (plan.fronts.style === 'framed' ? 'framed ' : '')
+
+function counterWords(plan: Plan, bay: NamedBay): readonly string[] {
+  const top = plan.tops.counterTop.get(bay.id)
+  const hasCounter = plan.parts.some((p) => p.bay === bay.id && p.name.includes('counter'))
+  return top === undefined || !hasCounter ? [] : [`a counter ${plan.show.withUnit(top)} high`]
+}
+
+function shelfWords(plan: Plan, bay: NamedBay): readonly string[] {
+  const shelves = plan.shelves.shelves.filter((s) => s.bay.id === bay.id)
+  return shelves.length === 0 ? [] : [counted(shelves.length, 'floating shelf', 'floating shelves')]
+}
+
+function breastWords(plan: Plan, bay: NamedBay): readonly string[] {
+  const breast = plan.mantel.breasts.find((b) => b.bay.id === bay.id)
+  if (breast === undefined) return []
+  const { mantel } = breast
+  const { withUnit } = plan.show
+  return [
+    ...(mantel === undefined
+      ? []
+      : [`a painted mantel ${withUnit(mantel.length)} long, its top at ${withUnit(mantel.top)}`]),
+    ...(breast.paintedFace > 0 ? ['the old masonry face painted'] : []),
+  ]
+}
+
+function finishWords(plan: Plan): readonly ScopeLine[] {
+  const colour = plan.coating.colours['built-in']
+  const joints = plan.joints.joints.length
+  return [
+    ...(plan.parts.length === 0
+      ? []
+      : [
+          {
+            place: 'Paint',
+            says: colour === '' ? 'Built-ins painted, colour to be agreed.' : `Built-ins in ${colour}.`,
+          },
+        ]),
+    ...(joints === 0
+      ? []
+      : [{ place: 'Joints', says: `${counted(joints, 'joint')} with the old walls closed and painted.` }]),
+  ]
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** `a`, `a and b`, `a, b and c`. */
+const listed = (things: readonly string[]): string =>
+  things.length < 2 ? things.join('') : `${things.slice(0, -1).join(', ')} and ${things[things.length - 1] ?? ''}`

@@ -1,0 +1,67 @@
+import type { Block, Fact } from '../block.ts'
+import { drawingPiece } from './drawing-piece.ts'
+import { factPieces } from './fact-pieces.ts'
+import type { PageArea } from './page-look.ts'
+import { MM, TYPE, WORD_GAP, WORD_WIDTH } from './page-look.ts'
+import type { PaperPen, TextLook } from './paper-pen.ts'
+import type { Piece } from './piece.ts'
+import { tablePieces } from './table-pieces.ts'
+import type { Tags } from './tags.ts'
+
+/** What pieces are drawn with. */
+export interface Bench {
+  readonly pen: PaperPen
+  readonly tags: Tags
+  readonly area: PageArea
+}
+
+const GAP = 8
+
+/** The pieces of a block, in order, measured. */
+export function blockPieces(block: Block, bench: Bench, group?: object): readonly Piece[] {
+  switch (block.kind) {
+    case 'together': {
+      const own = group ?? {}
+      return block.blocks.flatMap((b) => blockPieces(b, bench, own))
+    }
+    case 'heading':
+      return [wordsPiece(block.text, { type: 'heading', bold: true }, 'H2', bench, { group, before: 2 * GAP })]
+    case 'paragraph':
+      return [wordsPiece(block.text, { type: 'text' }, 'P', bench, { group, before: GAP })]
+    case 'list':
+      return block.items.map((item, i) =>
+        wordsPiece(`–  ${item}`, { type: 'text' }, 'P', bench, { group, before: i === 0 ? GAP : 1 }),
+      )
+    case 'note':
+      return factPieces(cautionOf(block.text), bench, group)
+    case 'fact':
+      return factPieces(block, bench, group)
+    case 'table':
+      return tablePieces(block, bench)
+    case 'drawing':
+      return [drawingPiece(block, bench, group)]
+    case 'space':
+      return [{ height: 0, before: 2 * GAP, group, draw: () => undefined }]
+  }
+}
+
+const cautionOf = (text: string): Fact => ({ kind: 'fact', word: 'caution', lines: [text], bar: true })
+
+/** Words in the column of facts. */
+function wordsPiece(
+  text: string,
+  look: TextLook,
+  tag: string,
+  { pen, tags, area }: Bench,
+  { group, before }: { readonly group: object | undefined; readonly before: number },
+): Piece {
+  const x = area.left + (WORD_WIDTH + WORD_GAP) * MM
+  const width = area.left + area.width - x
+  const height = Math.max(pen.heightOf(text, width, look), TYPE[look.type].line)
+  return {
+    height,
+    before,
+    group,
+    draw: (y) => tags.put(tag, () => pen.write(text, { x, y, width }, look)),
+  }
+}
