@@ -1,13 +1,17 @@
 import type { Edge } from '../geometry/edge.ts'
-import type { DeviceRow } from '../job/chapters/wall.ts'
-import type { QuestionKey } from '../things/field.ts'
-import type { Message } from '../things/message.ts'
+import { type DeviceRow, floor } from '../job/chapters/wall.ts'
+import { type QuestionKey, questionKey } from '../things/field.ts'
+import { type Message, raise } from '../things/message.ts'
 import type { NamedBay } from '../things/place.ts'
-import type { Length } from '../units/length.ts'
+import { type Length, shortest, sum, ZERO } from '../units/length.ts'
+import { alcoveWall } from './alcove-survey.ts'
+import { breastWall } from './breast-survey.ts'
 import type { PlanContext } from './context.ts'
+import { flatWall } from './flat-survey.ts'
+import { unusableSurvey } from './survey-messages.ts'
 
 /** What all kinds of bay have. */
-interface BayWall {
+export interface BayWall {
   readonly bay: NamedBay
   /** x of the bay's own zero in the wall's axes. */
   readonly originX: Length
@@ -35,7 +39,7 @@ export type WallFixing =
   | { readonly kind: 'masonry' }
   | { readonly kind: 'hollow' }
 
-interface RunWall extends BayWall {
+export interface RunWall extends BayWall {
   /** Floor drop below z = 0, over x. */
   readonly floor: Edge
   readonly baseboard: { readonly height: Length; readonly thickness: Length }
@@ -79,6 +83,54 @@ export interface Survey {
   readonly messages: readonly Message[]
 }
 
-export function survey(_context: PlanContext): Survey {
-  return { walls: [], messages: [] }
+/** One bay as its own file reads it; the survey puts it at its place along the wall. */
+export interface SurveyedBay<W extends Wall = Wall> {
+  readonly wall: W
+  readonly messages: readonly Message[]
+}
+
+/**
+ * The wall as measured, bay by bay from the left. Axes: x right from the wall's left end, y out of the back wall,
+ * z up from the highest floor point. What is not measured yet stands at a stated assumption and is waited for.
+ */
+export function survey(context: PlanContext): Survey {
+  const start: { readonly next: Length; readonly bays: readonly SurveyedBay[] } = { next: ZERO, bays: [] }
+  const { bays } = context.bays.reduce((done, bay) => {
+    const here = surveyedBay(context, bay, done.next)
+    return { next: sum(done.next, here.wall.width), bays: [...done.bays, here] }
+  }, start)
+  const walls = bays.map((b) => b.wall)
+  return { walls, messages: [...bays.flatMap((b) => b.messages), ...noHighestPoint(context, walls)] }
+}
+
+function surveyedBay(context: PlanContext, bay: NamedBay, originX: Length): SurveyedBay {
+  switch (bay.kind) {
+    case 'alcove':
+      return alcoveWall(context, bay, originX)
+    case 'flat':
+      return flatWall(context, bay, originX)
+    case 'breast':
+      return breastWall(context, bay, originX)
+  }
+}
+
+/** One point of the wall's floor is the level line's zero; when every drop is measured and none is 0, the line was lost. */
+function noHighestPoint(context: PlanContext, walls: readonly Wall[]): readonly Message[] {
+  const runs = walls.filter((w): w is RunnableWall => w.kind !== 'breast')
+  const [first] = runs
+  const drops = runs.flatMap((w) => w.floor.map((k) => k.v))
+  const [firstDrop, ...otherDrops] = drops
+  if (
+    first === undefined ||
+    firstDrop === undefined ||
+    runs.some((w) => w.waits.floor.length > 0) ||
+    drops.some((d) => d <= 0)
+  )
+    return []
+  const values = {
+    what: 'The least floor drop of the wall',
+    is: context.show.withUnit(shortest(firstDrop, ...otherDrops)),
+    allowed: 'Drops are measured from the highest floor point of the whole wall, so one of them is 0',
+  }
+  return [raise(unusableSurvey, { about: questionKey(first.bay.id, floor), place: 'whole wall' }, values)]
 }

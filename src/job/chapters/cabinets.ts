@@ -1,7 +1,7 @@
 import type { Look } from '../../things/field.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { choiceField, countField, from0, lengthField, lengthsField, range, yesNoField } from '../entries.ts'
-import { bays } from './wall.ts'
+import { bays, flatEnds } from './wall.ts'
 
 const at = { chapter: 'cabinets', section: 'choices' } as const
 const run = { ...at, each: ['alcove', 'flat'] } as const
@@ -20,6 +20,9 @@ export const boxKind = choiceField(
   },
   { base: 'base boxes', tall: 'tall boxes', none: 'no boxes' },
 )
+/** An alcove has a wall at both sides; a flat wall where it was said. */
+const wallAt = (look: Look, place: NamedBay | undefined, side: 'left' | 'right') =>
+  place?.kind !== 'flat' || look(flatEnds) === side || look(flatEnds) === 'both'
 const withBoxes = (look: Look) => (look(boxKind) ?? 'none') !== 'none'
 
 export const boxHeight = lengthField(
@@ -32,6 +35,17 @@ export const boxHeight = lengthField(
     when: hasRun,
   },
   range(9, 60, 230, 1500),
+)
+export const tallHeight = lengthField(
+  {
+    ...run,
+    id: 'tallHeight',
+    short: 'tall box height',
+    asks: (p) => `How high is a tall box in the ${of(p)}, without its plinth?`,
+    why: 'It is stood up under the ceiling, and its sides come out of one sheet.',
+    when: (look) => look(boxKind) === 'tall',
+  },
+  range(20, 140, 500, 3600),
 )
 export const baseboardFate = choiceField(
   {
@@ -183,7 +197,7 @@ export const fitLeft = choiceField(
     short: 'left side',
     asks: (p) => `How does the run meet the wall at the left of the ${of(p)}?`,
     why: 'A hinged leaf needs a filler to swing past the wall.',
-    when: withBoxes,
+    when: (look, place) => withBoxes(look) && wallAt(look, place, 'left'),
   },
   { filler: 'a scribed filler', caulk: 'a caulked gap' },
 )
@@ -194,7 +208,7 @@ export const fitRight = choiceField(
     short: 'right side',
     asks: (p) => `How does the run meet the wall at the right of the ${of(p)}?`,
     why: 'A hinged leaf needs a filler to swing past the wall.',
-    when: withBoxes,
+    when: (look, place) => withBoxes(look) && wallAt(look, place, 'right'),
   },
   { filler: 'a scribed filler', caulk: 'a caulked gap' },
 )
@@ -252,6 +266,7 @@ export const CABINET_FIELDS = [
   kick,
   kickSet,
   crownFate,
+  tallHeight,
   carcassThickness,
   backThickness,
   backFit,
