@@ -7,6 +7,7 @@ import { showLengthWithUnit } from '../units/show-length.ts'
 const SHEET = /^(mdf|plywood)-(\d+)$/
 const STICK = /^softwood-(\d+)x(\d+)$/
 
+export const plywood = (thickness: Length): MaterialId => `plywood-${thickness}`
 export const mdf = (thickness: Length): MaterialId => `mdf-${thickness}`
 export const softwood = (width: Length, thickness: Length): MaterialId => `softwood-${width}x${thickness}`
 

@@ -1,70 +1,128 @@
 import type { MaterialId, Sheet, Stick } from '../../things/material.ts'
-import type { Message } from '../../things/message.ts'
-import type { Part } from '../../things/part.ts'
-import type { Length } from '../../units/length.ts'
+import { type Message, messageKind, raise } from '../../things/message.ts'
+import { onHold, type Part } from '../../things/part.ts'
 import type { PlanContext } from '../context.ts'
+import { materialOf } from '../materials.ts'
+import { bedOf, blockOf, type Layout, layOut, piecesOf, type Sawing } from './layout.ts'
+import { fitsStock, tooLarge } from './oversize.ts'
+import type { Effort } from './pack.ts'
+import { fewestSheets } from './sheet-bound.ts'
+import { cutSticks, type StickPlan } from './sticks.ts'
 
-export type Effort = 'quick' | 'thorough'
+export type { Laid, Layout, Offcut } from './layout.ts'
+export type { Effort } from './pack.ts'
+export type { SawCut } from './saw-order.ts'
+export type { StickPlan } from './sticks.ts'
 
-/** A part lying on a sheet; x along the sheet's length, y along its width, from the corner of the untrimmed sheet. */
-export interface Laid {
-  readonly part: Part
-  readonly x: Length
-  readonly y: Length
-  readonly length: Length
-  readonly width: Length
-  readonly turned: boolean
-}
-
-/** One straight through-cut in the order it is sawn, in words and numbers. */
-export interface SawCut {
-  readonly number: number
-  readonly says: string
-  readonly direction: 'across' | 'along'
-  /** Fence setting: what the cut leaves on the near side. */
-  readonly fence: Length
-}
-
-export interface Offcut {
-  readonly x: Length
-  readonly y: Length
-  readonly length: Length
-  readonly width: Length
-}
-
-/** One sheet as it is sawn. */
-export interface Layout {
-  readonly material: Sheet
-  /** 1 … over all sheets of the job. */
-  readonly number: number
-  readonly laid: readonly Laid[]
-  readonly cuts: readonly SawCut[]
-  /** Offcuts worth keeping. */
-  readonly keep: readonly Offcut[]
-  readonly waste: readonly Offcut[]
-  /** Part area over sheet area. */
-  readonly yield: number
-  readonly mass: number
-}
-
-/** Sticks cut from stock lengths. */
-export interface StickPlan {
-  readonly material: Stick
-  readonly bars: readonly {
-    readonly pieces: readonly { readonly part: Part; readonly length: Length }[]
-    readonly left: Length
-  }[]
+/** How many sheets of one material are ordered: those of the layouts and the spare; and the least any layout could need. */
+export interface SheetOrder {
+  readonly sheets: number
+  readonly spare: number
+  readonly bound: number
 }
 
 export interface PanelPlan {
   readonly layouts: readonly Layout[]
   readonly sticks: readonly StickPlan[]
   /** Sheets to order by material, spare included; and the least possible. */
-  readonly order: ReadonlyMap<MaterialId, { readonly sheets: number; readonly spare: number; readonly bound: number }>
+  readonly order: ReadonlyMap<MaterialId, SheetOrder>
   readonly messages: readonly Message[]
 }
 
-/** Lays the made parts out on sheets and sticks. Parts on HOLD are counted at their assumed size and kept out of the saw order. */
-export function panels(_context: PlanContext, _parts: readonly Part[], _effort: Effort): PanelPlan {
-  return { layouts: [], sticks: [], order: new Map(), messages: [] }
+/** Sheets whose parts wait for a measurement: counted and ordered, not sawn. */
+export const sheetsOnHold = messageKind<{ readonly sheets: string; readonly marks: string }>({
+  code: 'N13',
+  weight: 'note',
+  source: 'common practice, no source',
+  says: ({ sheets, marks }) => ({
+    short: `Not to be sawn yet: ${sheets}.`,
+    why: `These parts rest on a measurement still to be taken: ${marks}. They are counted at the size assumed for now.`,
+    todo: 'Measure first; then the sizes are final and the sheets get their saw order.',
+  }),
+})
+
+/**
+ * Lays the made parts out on sheets and sticks. Parts on HOLD are counted at their assumed size on sheets of their own,
+ * the last of their material, and have no saw order. A part no sheet holds is a stop, and left out.
+ */
+export function panels(context: PlanContext, parts: readonly Part[], effort: Effort): PanelPlan {
+  const sawing = sawingOf(context, effort)
+  const stocks = stocksOf(parts, context)
+  const fitting = stocks.map(({ material, parts: all }) => ({
+    material,
+    parts: all.filter((part) => fitsStock(part, material, sawing)),
+  }))
+  const sheets = fitting.flatMap(({ material, parts: all }) =>
+    material.kind === 'sheet' ? [{ material, parts: all }] : [],
+  )
+  const layouts = sheets
+    .flatMap(({ material, parts: all }) => sheetsOf(material, all, sawing))
+    .map((layout, at) => ({ ...layout, number: at + 1 }))
+  return {
+    layouts,
+    sticks: fitting.flatMap(({ material, parts: all }) =>
+      material.kind === 'stick' && all.length > 0 ? [cutSticks(material, all, sawing.kerf)] : [],
+    ),
+    order: new Map(sheets.map((work) => [work.material.id, orderOf(work, layouts, context, sawing)])),
+    messages: [
+      ...stocks.flatMap(({ material, parts: all }) =>
+        all.filter((part) => !fitsStock(part, material, sawing)).map((part) => tooLarge(part, material, sawing)),
+      ),
+      ...heldNotes(layouts),
+    ],
+  }
+}
+
+const sawingOf = ({ figures, show }: PlanContext, effort: Effort): Sawing => ({
+  kerf: figures.length('saw.kerf'),
+  trim: figures.length('sheet.trim'),
+  keepLong: figures.length('offcut.keep-long'),
+  keepShort: figures.length('offcut.keep-short'),
+  aloneMost: figures.number('lift.alone'),
+  effort,
+  show,
+})
+
+interface Stock {
+  readonly material: Sheet | Stick
+  readonly parts: readonly Part[]
+}
+
+/** The made parts by material, in the order the parts name them. */
+function stocksOf(parts: readonly Part[], { figures }: PlanContext): readonly Stock[] {
+  const made = parts.filter((part) => part.supply === 'made' && part.roughLength > 0 && part.roughWidth > 0)
+  return [...new Set(made.map((part) => part.material))].map((id) => ({
+    material: materialOf(id, figures),
+    parts: made.filter((part) => part.material === id),
+  }))
+}
+
+/** Sheets to be sawn first, then those on HOLD. */
+const sheetsOf = (material: Sheet, parts: readonly Part[], sawing: Sawing): readonly Layout[] => [
+  ...layOut({ material, parts: parts.filter((part) => !onHold(part)), state: 'sheet' }, sawing),
+  ...layOut({ material, parts: parts.filter(onHold), state: 'hold' }, sawing),
+]
+
+function orderOf(
+  { material, parts }: { readonly material: Sheet; readonly parts: readonly Part[] },
+  layouts: readonly Layout[],
+  { figures }: PlanContext,
+  sawing: Sawing,
+): SheetOrder {
+  const laid = layouts.filter((layout) => layout.material.id === material.id).length
+  const spare = laid > figures.number('sheets.spare-above') ? 1 : 0
+  const blocks = piecesOf(parts).map((part, id) => blockOf(part, id, sawing.kerf))
+  return { sheets: laid + spare, spare, bound: fewestSheets({ blocks, bed: bedOf(material, sawing) }) }
+}
+
+function heldNotes(layouts: readonly Layout[]): readonly Message[] {
+  const held = layouts.filter((layout) => layout.state === 'hold')
+  const parts = held.flatMap((layout) => layout.laid.map((l) => l.part))
+  const [about] = parts.flatMap((part) => part.waitsFor)
+  if (about === undefined) return []
+  const values = {
+    sheets: `sheet ${held.map((layout) => layout.number).join(', ')}`,
+    marks: [...new Set(parts.map((part) => part.mark))].join(', '),
+  }
+  return [raise(sheetsOnHold, { about, place: 'panels' }, values)]
 }
