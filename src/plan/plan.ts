@@ -51,7 +51,8 @@ export interface Plan extends Built {
 export function makePlan(job: Job, effort: Effort): Plan {
   const context = contextOf(job)
   const { built, messages } = build(context, effort)
-  const dates = calendar(context, tasks(context, built))
+  const work = tasks(context, built)
+  const dates = calendar(context, work.tasks)
   const bought = purchases(context, built)
   const money = price(context, built, bought, dates.tasks)
   return {
@@ -64,7 +65,7 @@ export function makePlan(job: Job, effort: Effort): Plan {
     calendar: dates,
     purchases: bought,
     price: money,
-    messages: byWeight([...messages, ...dates.messages, ...money.messages]),
+    messages: byWeight([...messages, ...work.messages, ...dates.messages, ...money.messages]),
   }
 }
 

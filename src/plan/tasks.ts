@@ -1,8 +1,65 @@
+import type { Message } from '../things/message.ts'
 import type { Task } from '../things/task.ts'
+import { hours } from '../units/hours.ts'
 import type { Built } from './built.ts'
 import type { PlanContext } from './context.ts'
+import { oldPaint } from './old-paint.ts'
+import type { TaskDraft } from './tasks/draft.ts'
+import { finishingTasks } from './tasks/finishing.ts'
+import { fittingTasks } from './tasks/fitting.ts'
+import { houseTasks } from './tasks/house.ts'
+import { linked } from './tasks/linked.ts'
+import { officeTasks } from './tasks/office.ts'
+import { shopTasks } from './tasks/shop.ts'
+import { upperTasks } from './tasks/upper.ts'
+import { workloadOf } from './tasks/workload.ts'
 
-/** All tasks with a quantity, in their written order; those without are dropped and their `after` passes through. */
-export function tasks(_context: PlanContext, _built: Built): readonly Task[] {
-  return []
+export interface TaskPlan {
+  readonly tasks: readonly Task[]
+  readonly messages: readonly Message[]
 }
+
+/** All tasks with something to do, in their written order; each names only tasks that stand before it. */
+export function tasks(context: PlanContext, built: Built): TaskPlan {
+  const load = workloadOf(context, built)
+  const paint = oldPaint(context, built)
+  const drafts = linked([
+    ...officeTasks(load, paint),
+    ...houseTasks(load, paint),
+    ...shopTasks(load),
+    ...fittingTasks(load),
+    ...upperTasks(load),
+    ...finishingTasks(load),
+  ])
+  return { tasks: drafts.map((d) => taskOf(d, built.fixings.twoPeople)), messages: paint.messages }
+}
+
+/** Hours go to the next tenth, as they are printed, so that sums on paper add up. Two people's hours are both counted. */
+function taskOf(draft: TaskDraft, twoPeople: ReadonlyMap<string, string>): Task {
+  const marks = draft.marks ?? []
+  const heavy = liftedWhole(draft) ? marks.filter((m) => twoPeople.has(m)) : []
+  const people = heavy.length > 0 ? 2 : 1
+  return {
+    id: draft.id,
+    title: draft.title,
+    after: draft.after,
+    hours: hours(tenths(draft.hours) * people),
+    people,
+    place: draft.place,
+    wait: { clockHours: 0, workingDays: 0, says: '', ...draft.wait },
+    marks,
+    tools: draft.tools ?? [],
+    setOut: draft.setOut ?? [],
+    checks: draft.checks ?? [],
+    cautions: [...(draft.cautions ?? []), ...heavy.map((m) => `Two people lift ${m}: ${twoPeople.get(m) ?? ''}.`)],
+    work: draft.work,
+  }
+}
+
+/** Parts are carried and lifted as whole pieces only when they are fitted. */
+const liftedWhole = (draft: TaskDraft): boolean => draft.place === 'site' && draft.id.startsWith('F')
+
+const TENTHS = 10
+/** A hair over a tenth is the tenth: sums of decimal rates miss it by a rounding error of the machine. */
+const HAIR = 1e-9
+const tenths = (value: number): number => Math.ceil(value * TENTHS - HAIR) / TENTHS

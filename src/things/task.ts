@@ -8,11 +8,18 @@ export interface Task {
   readonly id: string
   readonly title: string
   readonly after: readonly string[]
+  /** Hours paid for: of both people where two are needed. */
   readonly hours: Hours
   readonly people: 1 | 2
   readonly place: TaskPlace
   /** What must pass after it before the next may start: drying in clock hours, or lead time in working days. */
-  readonly wait: { readonly clockHours: number; readonly workingDays: number; readonly says: string }
+  readonly wait: {
+    readonly clockHours: number
+    readonly workingDays: number
+    readonly says: string
+    /** The next coat must be on within this; absent when there is no such limit. */
+    readonly mostClockHours?: number
+  }
   /** Marks of the parts it handles. */
   readonly marks: readonly string[]
   readonly tools: readonly string[]
@@ -29,11 +36,11 @@ export interface DatedTask extends Task {
   readonly start: Day
   readonly finish: Day
   readonly ready: Day
-  /** Hours since the first working hour of the start day's calendar, for ordering within a day. */
+  /** Clock hours since midnight before the calendar's first day. */
   readonly startsAt: number
   readonly endsAt: number
-  /** Clock hours the finish may slip without moving the end of the job. */
+  /** Working hours the finish may slip without moving the end of the job. */
   readonly slack: number
-  /** What set its start: id of the task, wait or delivery before it. */
+  /** What set its start: id of the task (its work, wait or delivery) before it; `start` for the first. */
   readonly drivenBy: string
 }

@@ -1,0 +1,212 @@
+import { edgeAt } from '../../geometry/edge.ts'
+import { type Length, sum } from '../../units/length.ts'
+import type { Box } from '../boxes.ts'
+import type { Run } from '../slot.ts'
+import { CAUTIONS } from './cautions.ts'
+import type { TaskDraft } from './draft.ts'
+import { ORDERS } from './office.ts'
+import { countOf, marksOf, sized, type Workload } from './workload.ts'
+
+const site = { place: 'site', work: 'boxFitting' } as const
+
+/** Plinths, boxes and what is scribed to the walls round them. */
+export const fittingTasks = (load: Workload): readonly TaskDraft[] => [
+  levelLine(load),
+  plinths(load),
+  cutOuts(load),
+  standing(load),
+  scribing(load),
+  counters(load),
+  kickPlates(load),
+]
+
+function levelLine(load: Workload): TaskDraft {
+  const { show, levelLine: line, built, context } = load
+  const studs = built.survey.walls.flatMap((w) =>
+    w.kind !== 'breast' && w.fixing.kind === 'studs'
+      ? [`Studs, ${w.bay.name}: ${w.fixing.centres.map((c) => show.length(c)).join(', ')} from its left end.`]
+      : [],
+  )
+  return {
+    ...site,
+    id: 'F1',
+    title: 'Level line, studs, set-out on tape',
+    after: ['B4'],
+    needed: built.parts.length > 0,
+    hours: load.rate('level-line'),
+    tools: ['long level or laser', 'pencil', 'tape', 'stud finder'],
+    setOut: [
+      `Line ${show.withUnit(line)} above the highest point of the floor, over all bays.`,
+      ...[...new Set(built.slots.runs.map((r) => levels(load, r)))],
+      ...studs,
+    ],
+    checks: [
+      `Both ends of the line within ${show.withUnit(context.cut.step)} of each other.`,
+      'Read the tape twice at each mark.',
+    ],
+    cautions: [CAUTIONS.cables],
+  }
+}
+
+/** `Plinth top 34 1/2 below the line; box top 4 1/2 below the line.` */
+const levels = (load: Workload, run: Run): string =>
+  `${run.bay.name}: plinth top ${load.fromLine(run.z0)}; box top ${load.fromLine(run.z1)}.`
+
+function plinths(load: Workload): TaskDraft {
+  const frames = load.loose('U')
+  const bays = new Set(frames.map((p) => p.bay))
+  const { show, context } = load
+  return {
+    ...site,
+    id: 'F2',
+    title: 'Plinths on packers',
+    after: ['F1', 'W1', ORDERS.hardware],
+    needed: frames.length > 0,
+    hours: load.rate('plinth') * bays.size,
+    marks: marksOf(frames),
+    tools: ['long level', 'packers', 'driver', 'detector'],
+    setOut: load.built.slots.runs.filter((r) => bays.has(r.bay.id)).map((run) => packersOf(load, run)),
+    checks: [`Level both ways within ${show.withUnit(context.figures.length('scribe.fit'))} over its length.`],
+    cautions: [CAUTIONS.cables],
+  }
+}
+
+/** Packers at both ends: the packing at the highest floor, and the floor's drop there. */
+function packersOf(load: Workload, run: Run): string {
+  const { show, context } = load
+  const packing = context.figures.length('plinth.packing')
+  const at = (x: Length) => show.length(context.cut.near(sum(packing, edgeAt(run.wall.floor, x))))
+  const right = sum(run.startX, run.width)
+  return `${run.bay.name}: top ${show.length(run.z0)} up, ${load.fromLine(run.z0)}; packers about ${at(run.startX)} at the left, ${at(right)} at the right.`
+}
+
+function cutOuts(load: Workload): TaskDraft {
+  const { show, built } = load
+  const cut = built.parts.filter((p) => p.cutOuts.length > 0)
+  return {
+    ...site,
+    id: 'F3',
+    title: 'Cut-outs for devices',
+    after: ['F1', 'W9', 'B3'],
+    needed: cut.length > 0,
+    hours: load.rate('cut-out') * cut.reduce((n, p) => n + p.cutOuts.length, 0),
+    marks: marksOf(cut),
+    tools: ['jigsaw', 'drill', 'tape', 'vacuum'],
+    setOut: cut.flatMap((p) =>
+      p.cutOuts.map(
+        (c) =>
+          `${p.mark}, ${c.what}: from its left edge ${show.length(c.x)}, from its lower edge ${show.length(c.z)}; ${show.length(c.width)} wide, ${show.length(c.height)} high.`,
+      ),
+    ),
+    checks: ['Measured again from the level line and the plinth before the saw goes in.'],
+    cautions: [CAUTIONS.power, CAUTIONS.sawDust],
+  }
+}
+
+function standing(load: Workload): TaskDraft {
+  const { boxes } = load.built.boxes
+  const tallFirst = [...boxes.filter((b) => b.run.kind === 'tall'), ...boxes.filter((b) => b.run.kind !== 'tall')]
+  const joins = boxes.length - new Set(boxes.map((b) => b.run)).size
+  return {
+    ...site,
+    id: 'F4',
+    title: tallFirst.some((b) => b.run.kind === 'tall')
+      ? 'Stand, join, fix the boxes: tall ones first'
+      : 'Stand, join, fix the boxes',
+    after: ['F2', 'F3', 'B3', 'B6', 'W9', ORDERS.hardware],
+    needed: boxes.length > 0,
+    hours: load.rate('stand-box') * boxes.length + load.rate('join-box') * joins,
+    marks: tallFirst.map((b) => b.mark),
+    tools: ['clamps', 'level', 'driver', 'packers', 'detector'],
+    setOut: [
+      ...tallFirst.map((b) => boxPlace(load, b)),
+      'Clamp the fronts flush, screw box to box, level, then fix to the wall.',
+    ],
+    checks: [
+      'Backs cut out before anything is fixed.',
+      'Diagonals equal, fronts in one line by a straightedge: doors need it.',
+    ],
+    cautions: [
+      ...(boxes.some((b) => b.run.kind === 'tall') ? [CAUTIONS.tallFirst] : [CAUTIONS.fixFirst]),
+      CAUTIONS.cables,
+      ...(boxes.some((b) => b.run.wall.fixing.kind === 'masonry') ? [CAUTIONS.masonryDust] : []),
+    ],
+  }
+}
+
+const boxPlace = (load: Workload, box: Box): string =>
+  `${box.mark}: left edge ${load.show.length(box.x)} from the left end of the ${box.run.bay.name}, ${load.show.length(box.width)} wide, foot ${load.fromLine(box.run.z0)}.`
+
+function scribing(load: Workload): TaskDraft {
+  const pieces = [...load.loose('G'), ...load.loose('F')]
+  return {
+    ...site,
+    id: 'F5',
+    title: 'Scribe gables and fillers',
+    after: ['F4', 'W9'],
+    needed: pieces.length > 0,
+    hours: load.rate('scribe') * countOf(pieces),
+    marks: marksOf(pieces),
+    tools: ['scribing block', 'plane', 'jigsaw', 'clamps'],
+    setOut: pieces.map((p) => `${sized(p, load.show)}; ${p.leaveLong === '' ? 'at its size' : p.leaveLong}.`),
+    checks: [`Gap to the wall at most ${gapAllowed(load)}.`],
+    cautions: [CAUTIONS.sawDust],
+  }
+}
+
+/** Twice what a good scribe leaves. */
+const gapAllowed = (load: Workload): string => {
+  const fit = load.context.figures.length('scribe.fit')
+  return load.show.withUnit(sum(fit, fit))
+}
+
+function counters(load: Workload): TaskDraft {
+  const tops = load.loose('T')
+  const bays = new Set(tops.map((p) => p.bay))
+  return {
+    ...site,
+    id: 'F6',
+    title: 'Counters: tip in, scribe, fix',
+    after: ['F5', 'W9'],
+    needed: tops.length > 0,
+    hours: load.rate('counter') * countOf(tops),
+    marks: marksOf(tops),
+    tools: ['scribing block', 'saw and guide', 'plane', 'driver'],
+    setOut: [
+      ...tops.map((p) => `${sized(p, load.show)}; ${p.leaveLong === '' ? 'at its size' : p.leaveLong}.`),
+      ...[...load.built.tops.counterTop]
+        .filter(([bay]) => bays.has(bay))
+        .map(([bay, z]) => `Upper face ${load.show.length(z)} up, ${load.fromLine(z)} (${nameOf(load, bay)}).`),
+    ],
+    checks: [
+      'Measured at the back and at the front on site before the long end is cut.',
+      'Level, and tight under a straightedge.',
+    ],
+    cautions: [CAUTIONS.sawDust],
+  }
+}
+
+const nameOf = (load: Workload, bay: string): string => load.context.bays.find((b) => b.id === bay)?.name ?? bay
+
+function kickPlates(load: Workload): TaskDraft {
+  const plates = load.loose('P')
+  const play = load.context.figures.length('kick.floor-clear')
+  return {
+    ...site,
+    id: 'F7',
+    title: 'Trim and fix the kick plates',
+    after: ['F5', 'F4', 'W9'],
+    needed: plates.length > 0,
+    hours: load.rate('kick-plate') * countOf(plates),
+    marks: marksOf(plates),
+    tools: ['saw', 'plane', 'scribing block', 'pin gun'],
+    setOut: plates.map(
+      (p) =>
+        `${p.mark}: about ${load.show.length(p.length)} long${p.taper === undefined ? '' : ` (${p.taper})`}; sawn ${load.show.length(p.roughLength)} × ${load.show.length(p.roughWidth)}.`,
+    ),
+    checks: [
+      `Trimmed to what is measured between the boxes and walls now; ${load.show.withUnit(play)} clear of the floor.`,
+    ],
+    cautions: [CAUTIONS.sawDust],
+  }
+}

@@ -1,0 +1,17 @@
+import type { TaskDraft } from './draft.ts'
+
+/**
+ * The needed drafts with `after` naming only needed ones: a dropped draft passes through what it waited for,
+ * and the name of a repeated task (`D3`) stands for its last repeat (`D3.2`).
+ */
+export function linked(drafts: readonly TaskDraft[]): readonly TaskDraft[] {
+  const byId = new Map(drafts.map((d) => [d.id, d]))
+  const resolve = (id: string): readonly string[] => {
+    const repeat = drafts.findLast((d) => d.needed && d.id.startsWith(`${id}.`))
+    if (repeat !== undefined) return [repeat.id]
+    const draft = byId.get(id)
+    if (draft === undefined) return []
+    return draft.needed ? [id] : draft.after.flatMap(resolve)
+  }
+  return drafts.filter((d) => d.needed).map((d) => ({ ...d, after: [...new Set(d.after.flatMap(resolve))] }))
+}
