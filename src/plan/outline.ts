@@ -1,4 +1,5 @@
-import { edgeAt, roundedQuotient } from '../geometry/edge.ts'
+import { edgeAt, roundedQuotient, stationsBetween } from '../geometry/edge.ts'
+import { rising } from '../geometry/edge-line.ts'
 import { type Length, less, nanometres } from '../units/length.ts'
 import type { AlcoveWall } from './survey.ts'
 
@@ -19,3 +20,11 @@ export function atDepth(back: Length, front: Length, y: Length, full: Length): L
   if (full <= 0 || back === front) return back
   return nanometres(back + Number(roundedQuotient(BigInt(front - back) * BigInt(y), BigInt(full))))
 }
+
+/** Both ends of a height band and every surveyed height between them: where the outline's extremes can lie. */
+export const outlineStations = (wall: AlcoveWall, from: Length, to: Length): readonly Length[] =>
+  rising(
+    [wall.left.back, wall.left.front, wall.right.back, wall.right.front].flatMap((edge) =>
+      stationsBetween(edge, from, to),
+    ),
+  )
