@@ -35,7 +35,7 @@ export class DiskProblem extends NicheworkError {
     readonly doing: string,
     options?: ErrorOptions,
   ) {
-    super(`Could not ${doing} ${path}.`, options)
+    super(`Could not ${doing} ${path}${options?.cause instanceof Error ? `: ${options.cause.message}` : ''}.`, options)
   }
 }
 
