@@ -1,0 +1,118 @@
+import type { Job } from '../job/job.ts'
+import type { Plan } from '../plan/plan.ts'
+import type { QuestionKey } from '../things/field.ts'
+import type { Message } from '../things/message.ts'
+import type { Day } from '../units/day.ts'
+import { askedQuestions, type Question } from './asked.ts'
+import type { Draft } from './draft.ts'
+import { type Stand, standOrNext } from './walk.ts'
+
+/** An accepted answer and what stood there before it: it can be put back. */
+export interface Undoable {
+  readonly key: QuestionKey
+  readonly before: unknown
+  readonly after: unknown
+}
+
+/** What is kept of an interview: everything needed to go on at the same question. */
+export interface Kept {
+  readonly job: Job
+  readonly at: Stand | undefined
+  readonly undo: readonly Undoable[]
+}
+
+/** What the person looks at. */
+export type Page =
+  | { readonly kind: 'question'; readonly key: QuestionKey }
+  | { readonly kind: 'review'; readonly line: number }
+  /** A stop or confirm on its own: its numbered ways out, or the explicit yes. `then` = where to go afterwards. */
+  | { readonly kind: 'message'; readonly code: string; readonly about: QuestionKey; readonly then: Page }
+  | { readonly kind: 'help'; readonly key: QuestionKey; readonly then: Page }
+
+/** What stands under the input: what was understood, or what is wrong. */
+export type Said =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'echo'; readonly says: string; readonly note?: string }
+  | { readonly kind: 'error'; readonly says: string }
+  /** Probably a slip: Enter again takes it. */
+  | { readonly kind: 'held'; readonly says: string; readonly value: unknown; readonly text: string }
+
+/** An accepted answer on its way: first planned, then saved, and only then the next page is shown. */
+export interface Underway {
+  readonly job: Job
+  readonly undo: readonly Undoable[]
+  /** The question answered; undefined when only the place moves on. */
+  readonly from: QuestionKey | undefined
+  /** Where to go; undefined = to the question after `from`. */
+  readonly to: Page | undefined
+  readonly plan: Plan | undefined
+}
+
+export interface Session {
+  readonly job: Job
+  /** The plan of `job`. */
+  readonly plan: Plan
+  readonly asked: readonly Question[]
+  readonly undo: readonly Undoable[]
+  readonly page: Page
+  /** Where Enter on a question leads back to, after it was chosen in the review. */
+  readonly backTo: Page | undefined
+  /** Typed but not accepted, by question: shown again on return. */
+  readonly drafts: Readonly<Record<string, Draft>>
+  readonly said: Said
+  /** What the last answer changed in the plan, in words. */
+  readonly effect: string
+  readonly underway: Underway | undefined
+  /** Whether what was answered is on disk. */
+  readonly saved: 'saved' | 'not saved yet'
+  readonly problem: string
+  readonly today: Day
+}
+
+/** An interview that begins, or goes on where it stood. */
+export function startSession(kept: Kept, plan: Plan, today: Day): Session {
+  const asked = askedQuestions(kept.job, plan.used)
+  return {
+    job: kept.job,
+    plan,
+    asked,
+    undo: kept.undo,
+    page: pageOf(standOrNext(kept.job, asked, kept.at)),
+    backTo: undefined,
+    drafts: {},
+    said: { kind: 'nothing' },
+    effect: '',
+    underway: undefined,
+    saved: 'saved',
+    problem: '',
+    today,
+  }
+}
+
+export const pageOf = (stand: Stand): Page =>
+  stand === 'review' ? { kind: 'review', line: 0 } : { kind: 'question', key: stand }
+
+/** The stand a page is kept as on disk. */
+export function standOf(page: Page): Stand {
+  switch (page.kind) {
+    case 'question':
+      return page.key
+    case 'review':
+      return 'review'
+    case 'message':
+    case 'help':
+      return standOf(page.then)
+  }
+}
+
+/** The question of a page, when it is asked now. */
+export const questionOn = (session: Pick<Session, 'asked' | 'page'>): Question | undefined => {
+  const { page } = session
+  return page.kind === 'question' ? session.asked.find((q) => q.key === page.key) : undefined
+}
+
+/** The message a page is about; undefined once the plan no longer raises it. */
+export const messageOn = (page: Page, plan: Plan): Message | undefined =>
+  page.kind === 'message' ? plan.messages.find((m) => m.code === page.code && m.about === page.about) : undefined
+
+export const keptOf = (session: Session): Kept => ({ job: session.job, at: standOf(session.page), undo: session.undo })
