@@ -49,8 +49,7 @@ export function levelsOf(context: PlanContext, survey: Survey): Levels {
   })
   const highest = standing.reduce<Length>((most, { wall }) => longest(most, wall.baseboard.height), ZERO)
   const baseboardKept = settle.choice(baseboardFate, undefined, () => fateOf(context, highest)) === 'keep'
-  const crownKept =
-    settle.choice(crownFate, undefined, () => ({ value: 'keep' as const, because: 'it is old' })) === 'keep'
+  const crownKept = crownKeptOf(context)
   const plinth = plinthOf(context, highest, baseboardKept)
   const kickSetBack = settle.choice(kickSet, undefined, () => ({
     value: figures.length('kick.set-back'),
@@ -110,3 +109,10 @@ function tallHeightOf(context: PlanContext, wall: RunnableWall, plinth: Length, 
       sheet < under ? 'the longest side a sheet gives' : `lowest ceiling less ${show.withUnit(gap)} and the plinth`,
   }))
 }
+
+/** How far a kept crown comes down at a wall. */
+export const crownDropOf = (context: PlanContext, wall: RunnableWall): Length =>
+  crownKeptOf(context) ? wall.crown.drop : ZERO
+
+const crownKeptOf = (context: PlanContext): boolean =>
+  context.settle.choice(crownFate, undefined, () => ({ value: 'keep' as const, because: 'it is old' })) === 'keep'
