@@ -1,0 +1,12 @@
+import { beadDepth } from './bead-depth.ts'
+import type { JointKind } from './contract.ts'
+
+/** A gap filled with caulk from its own depth. */
+export const caulk: JointKind = {
+  id: 'caulk',
+  says: 'caulk',
+  widest: (limits) => limits.caulkMost,
+  depth: (gap, limits) => beadDepth({ gap, limits }),
+  tape: 'plain',
+  backed: false,
+}

@@ -1,0 +1,12 @@
+import { beadDepth } from './bead-depth.ts'
+import type { JointKind } from './contract.ts'
+
+/** A scribed edge: only the small tooled corner is caulked. */
+export const fillet: JointKind = {
+  id: 'fillet',
+  says: 'small fillet',
+  widest: (limits) => limits.filletOnly,
+  depth: (gap, limits) => beadDepth({ gap, limits }),
+  tape: 'plain',
+  backed: false,
+}
