@@ -31,6 +31,7 @@ export function createStore(ports: StorePorts, folder: string): JobStore {
       const loaded = await loadJob(ports, folderOf(id))
       open.set(id, {
         parent: loaded.header.id,
+        openedAt: loaded.header.number,
         ready: false,
         headers: new Map([[saveName(loaded.header), loaded.header]]),
       })
