@@ -1,9 +1,17 @@
+import { leavesPerBox } from '../job/chapters/hardware.ts'
+import { FRONTS } from '../kinds/front/list.ts'
 import { type Contribution, NOTHING } from '../things/contribution.ts'
 import type { QuestionKey } from '../things/field.ts'
 import type { Length } from '../units/length.ts'
+import { less } from '../units/length.ts'
 import type { Mass } from '../units/mass.ts'
 import type { Box, BoxPlan } from './boxes.ts'
 import type { PlanContext } from './context.ts'
+import { cupFigures, frontStyleOf, handleOf, stileWidthOf } from './door-choices.ts'
+import { frontMessages } from './front-run-messages.ts'
+import { leafParts } from './leaf-parts.ts'
+import { fewestLeaves, leafMargins } from './leaf-widths.ts'
+import { type LeafMake, leavesOf } from './leaves.ts'
 
 /** One leaf (door). x, z = its lower left corner in the bay's own axes. */
 export interface Leaf {
@@ -31,6 +39,40 @@ export interface FrontPlan {
   readonly contribution: Contribution
 }
 
-export function fronts(_context: PlanContext, _boxes: BoxPlan): FrontPlan {
-  return { style: 'slab', leaves: [], contribution: NOTHING }
+/** The leaves of all boxes: sizes, hinges, handles, pieces. Drawers are not built yet: every box gets leaves or stays open. */
+export function fronts(context: PlanContext, boxes: BoxPlan): FrontPlan {
+  if (!boxes.hasDoors) return { style: 'none', leaves: [], contribution: NOTHING }
+  const make = leafMakeOf(context, boxes)
+  const perBox = boxes.boxes.map((box) => leavesOf(context, boxes, make, box, countFor(context, boxes, box)))
+  const leaves = perBox.flat()
+  return {
+    style: make.kind.id,
+    leaves,
+    contribution: {
+      parts: leaves.flatMap((leaf) => leafParts(context, make, leaf)),
+      joints: [],
+      messages: frontMessages(context, boxes, make, leaves),
+    },
+  }
+}
+
+const leafMakeOf = (context: PlanContext, boxes: BoxPlan): LeafMake => ({
+  kind: FRONTS[frontStyleOf(context)],
+  frame: stileWidthOf(context),
+  cup: cupFigures(context),
+  handle: handleOf(context),
+  thickness: boxes.frontThickness,
+  carcass: boxes.carcassThickness,
+})
+
+/** Leaves on one box: as asked, else as few as stay narrow enough. */
+function countFor(context: PlanContext, boxes: BoxPlan, box: Box): number {
+  const { figures, settle, show } = context
+  const most = figures.length('door.leaf-most')
+  const margins = leafMargins(context, box, boxes)
+  const room = less(box.width, margins.left, margins.right)
+  return settle.choice(leavesPerBox, undefined, () => ({
+    value: fewestLeaves({ room, gap: figures.length('door.gap'), most }),
+    because: `fewest not wider than ${show.withUnit(most)}`,
+  }))
 }

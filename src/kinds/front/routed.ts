@@ -1,3 +1,15 @@
-import type { FrontKind } from './contract.ts'
+import { less, over, shortest, times } from '../../units/length.ts'
+import type { FrontKind, LeafSize } from './contract.ts'
+import { blankOf } from './slab.ts'
 
-export const routedFront = { id: 'routed', says: 'routed from one blank' } as const satisfies FrontKind
+const fieldOf = ({ width, height, frame }: LeafSize) =>
+  shortest(less(width, times(frame, 2)), less(height, times(frame, 2)))
+
+/** One blank with a field routed into its face; the rim left standing is as wide as a stile. */
+export const routedFront = {
+  id: 'routed',
+  says: 'routed from one blank',
+  pieces: (leaf) => [blankOf(leaf, [{ says: 'field routed this far in from all four edges:', length: leaf.frame }])],
+  field: fieldOf,
+  handleIn: ({ frame }) => over(frame, 2),
+} as const satisfies FrontKind
