@@ -5,8 +5,8 @@ import { questionKey } from '../../things/field.ts'
 import type { Sheet, Stick } from '../../things/material.ts'
 import { type Message, messageKind, raise } from '../../things/message.ts'
 import type { Part } from '../../things/part.ts'
-import { roleOf } from '../../things/part-role.ts'
 import { less, times } from '../../units/length.ts'
+import { parseMark } from '../marks.ts'
 import { fitsBed } from './block.ts'
 import { bedOf, blockOf, type Sawing } from './layout.ts'
 
@@ -55,7 +55,7 @@ export function tooLarge(part: Part, material: Sheet | Stick, { trim, show }: Sa
 
 /** The question that can make the part smaller. */
 function asksAbout(part: Part): Parameters<typeof questionKey> {
-  const role = roleOf(part.mark)
+  const role = parseMark(part.mark)?.role
   if (role === 'E') return [part.bay, mantelLength]
   return [part.bay, role === 'H' || role === 'C' ? shelfCount : boxCount]
 }
