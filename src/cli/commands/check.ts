@@ -1,0 +1,36 @@
+import { waitingConfirms } from '../../interview/confirmed.ts'
+import { makePlan } from '../../plan/plan.ts'
+import type { Given } from '../command.ts'
+import { EXIT, type ExitCode } from '../exit-code.ts'
+import { messageText } from '../message-text.ts'
+import { messageJson } from '../plan-json.ts'
+import { readInput } from '../read-input.ts'
+import type { Surroundings } from '../surroundings.ts'
+
+/** `check JOB`: the messages of the plan. Ends with 3 for a stop, 6 for a confirm without an answer, 0 when clean. */
+export async function check({ files: [name = '-'], json }: Given, around: Surroundings): Promise<ExitCode> {
+  const job = await readInput(name, around)
+  const { messages } = makePlan(job, 'thorough')
+  const unanswered = waitingConfirms(job, messages)
+  if (json) {
+    around.print(
+      JSON.stringify(
+        {
+          format: 'nichework-check',
+          version: 1,
+          messages: messages.map((m) => ({
+            ...messageJson(m),
+            confirmed: m.weight === 'confirm' ? !unanswered.includes(m) : undefined,
+          })),
+        },
+        undefined,
+        2,
+      ),
+    )
+  } else {
+    for (const message of messages) around.print(`${messageText(message)}\n`)
+    around.say(`${messages.length} messages, ${unanswered.length} to confirm.`)
+  }
+  if (messages.some((m) => m.weight === 'stop')) return EXIT.stop
+  return unanswered.length > 0 ? EXIT.unconfirmed : EXIT.done
+}

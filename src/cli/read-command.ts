@@ -1,0 +1,65 @@
+import { parseArgs } from 'node:util'
+import { nearestWords } from '../interview/nearest.ts'
+import { WrongUse } from '../things/failure.ts'
+import type { Command, Given, Option } from './command.ts'
+import { COMMANDS } from './commands.ts'
+
+export type Asked =
+  | { readonly kind: 'help' }
+  | { readonly kind: 'version' }
+  | { readonly kind: 'command'; readonly command: Command; readonly given: Given }
+
+const OPTIONS = {
+  out: { type: 'string' },
+  json: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+  version: { type: 'boolean' },
+} as const
+
+/** What a command line asks for. Throws WrongUse with the nearest name or the way the command is written. */
+export function readCommand(words: readonly string[]): Asked {
+  const { values, positionals } = parsed(words)
+  if (values.help === true) return { kind: 'help' }
+  if (values.version === true) return { kind: 'version' }
+  const [name = 'start', ...files] = positionals
+  const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined
+  if (command === undefined)
+    throw new WrongUse(`There is no command "${name}".${nearest(name, Object.keys(COMMANDS))} See nichework --help.`)
+  const given = { files, out: values.out, json: values.json ?? false }
+  checkGiven(name, command, given)
+  return { kind: 'command', command, given }
+}
+
+function parsed(words: readonly string[]) {
+  // Unknown options are looked for here, to name the nearest one.
+  const read = parseArgs({ args: [...words], options: OPTIONS, allowPositionals: true, strict: false, tokens: true })
+  for (const token of read.tokens) {
+    if (token.kind !== 'option') continue
+    if (!Object.hasOwn(OPTIONS, token.name)) {
+      throw new WrongUse(
+        `There is no option ${token.rawName}.${nearest(token.name, Object.keys(OPTIONS), '--')} See nichework --help.`,
+      )
+    }
+    if (token.name === 'out' && (token.value === undefined || token.value === ''))
+      throw new WrongUse('--out needs a file name: --out packet.zip')
+  }
+  return parseArgs({ args: [...words], options: OPTIONS, allowPositionals: true })
+}
+
+function nearest(typed: string, known: readonly string[], before = ''): string {
+  const [word] = nearestWords(typed, known)
+  return word === undefined ? '' : ` Did you mean ${before}${word}?`
+}
+
+function checkGiven(name: string, command: Command, given: Given): void {
+  const wrong = (problem: string): never => {
+    throw new WrongUse(`${problem} It is written: nichework ${command.use}`)
+  }
+  if (given.files.length < command.files) wrong(`${name} needs a job.`)
+  if (given.files.length > command.files) wrong(`${name} has no use for "${given.files[command.files]}".`)
+  const has: Readonly<Record<Option, boolean>> = { out: given.out !== undefined, json: given.json }
+  for (const option of ['out', 'json'] as const) {
+    if (has[option] && !command.options.includes(option)) wrong(`${name} has no option --${option}.`)
+    if (!has[option] && command.needs.includes(option)) wrong(`${name} needs --${option}.`)
+  }
+}
