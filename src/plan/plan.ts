@@ -88,8 +88,14 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
   const supplied = supply(context, withCutOuts(all.parts, cut.cutOuts), front)
   const parts = supplied.parts
   const laid = panels(context, parts, effort)
-  const coated = coating(context, surveyed, supplied, mantel)
   const jointed = joints(context, all.joints)
+  const coated = coating(context, {
+    survey: surveyed,
+    supply: supplied,
+    fronts: front,
+    mantel,
+    joints: jointed.joints,
+  })
   const fixed = fixings(context, parts, boxed, front, shelf)
   return {
     built: {
@@ -108,7 +114,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
       joints: jointed,
       fixings: fixed,
     },
-    messages: [surveyed, all, supplied, laid, coated, jointed, fixed].flatMap((step) => step.messages),
+    messages: [surveyed, all, supplied, laid, jointed, coated, fixed].flatMap((step) => step.messages),
   }
 }
 

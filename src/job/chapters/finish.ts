@@ -1,10 +1,12 @@
 import { coatingOptions } from '../../kinds/coating.ts'
 import type { Look } from '../../things/field.ts'
 import { choiceField, textField, yesNoField } from '../entries.ts'
-import { paintFace } from './firebox.ts'
 import { sprayingWay } from './make-or-buy.ts'
+import { bays } from './wall.ts'
 
 const at = { chapter: 'finish', section: 'choices', each: 'job' } as const
+/** Asked once for the wall: whether each breast is painted is asked at the breast. */
+const hasBreast = (look: Look) => look(bays)?.some((bay) => bay.kind === 'breast') ?? false
 const paintedHere = (look: Look) => look(sprayingWay) !== 'buy'
 
 export const builtInSystem = choiceField(
@@ -76,7 +78,7 @@ export const masonrySystem = choiceField(
     short: 'masonry paint',
     asks: () => 'Which coating goes on the masonry face?',
     why: 'It dries before any wood stands against it.',
-    when: (look) => look(paintFace) === true,
+    when: hasBreast,
   },
   coatingOptions('masonry'),
 )
@@ -87,7 +89,7 @@ export const masonryColour = textField(
     short: 'masonry colour',
     asks: () => 'Which colour does the masonry get?',
     why: 'On the tins and the chip kit.',
-    when: (look) => look(paintFace) === true,
+    when: hasBreast,
   },
   80,
   false,
