@@ -111,8 +111,9 @@ export type HelperShelf = Pick<Shelf, (typeof HELPER_SHELF)[number]>
 export const HELPER_LAYOUT = [
   'material',
   'number',
+  'state',
   'laid',
-  'cuts',
+  'lines',
   'keep',
   'waste',
   'mass',

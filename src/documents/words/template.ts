@@ -1,8 +1,8 @@
 import { Liquid, type Template } from 'liquidjs'
+import { nearestWords } from '../../interview/nearest.ts'
 import { TemplateBroken } from '../../things/failure.ts'
 import type { Block } from '../block.ts'
 import { blocksOfMarkdown } from './markdown-blocks.ts'
-import { nearestName } from './nearest-name.ts'
 import { TEMPLATES, type TemplateName, type TemplateValues } from './template-list.ts'
 
 /** Values and if-present only: no files, no own code, and an end to every loop. */
@@ -53,7 +53,7 @@ function checkNames(name: TemplateName, text: string): void {
   const known: readonly string[] = TEMPLATES[name]
   for (const [used, places] of Object.entries(engine.parseAndAnalyzeSync(text).globals)) {
     if (known.includes(used)) continue
-    const nearest = nearestName(used, known)
+    const nearest = nearestWords(used, known)[0]
     const hint = nearest === undefined ? '' : ` Did you mean "${nearest}"?`
     throw new TemplateBroken(
       name,

@@ -74,13 +74,16 @@ function drawShape(shape: Shape, place: OnPaper, pen: PaperPen): void {
       return
     }
     case 'hatch':
-      return drawHatch(shape, place, doc)
+      drawHatch(shape, place, doc)
+      return
     case 'dimension':
-      return drawDimension(shape, place, pen)
+      drawDimension(shape, place, pen)
+      return
     case 'label':
-      return drawLabel(shape, place, pen)
+      drawLabel(shape, place, pen)
+      return
     case 'text':
-      return pen.write(
+      pen.write(
         shape.says,
         { x: place.x(shape.at.x), y: place.y(shape.at.z) - TYPE.small.line, width: 300 },
         { type: 'small' },

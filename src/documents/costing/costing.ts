@@ -1,0 +1,48 @@
+import { type ForOffice, forOffice } from '../audience.ts'
+import type { Book, BookCell, BookSheet } from '../book.ts'
+import type { PacketDocument } from '../document.ts'
+import { paperSize } from '../paper-size.ts'
+import { writeXlsx } from '../write/xlsx.ts'
+import { costLines, costSheet } from './cost-lines.ts'
+import { priceSheet } from './price-sheet.ts'
+
+/** How the price comes about, line by line. */
+export const costing: PacketDocument = {
+  id: 'costing',
+  reader: 'office',
+  says: 'costing',
+  needed: () => true,
+  write: async (plan, _assets, stamp) => [
+    { path: 'office/costing.xlsx', bytes: await writeXlsx(costingBook(forOffice(plan)), stamp) },
+  ],
+}
+
+/** The workbook: the price in steps, the lines it sums, and what only the office knows. */
+export function costingBook(view: ForOffice): Book {
+  const lines = costLines(view)
+  return {
+    title: `${view.title} · costing`,
+    paper: paperSize(view.show.units),
+    sheets: [priceSheet(view, lines), costSheet(lines, view), notesSheet(view)],
+  }
+}
+
+function notesSheet(view: ForOffice): BookSheet {
+  const said: readonly (readonly [string, string | undefined])[] = [
+    ['client', view.client],
+    ['reached', view.contact],
+    ['site', view.siteAddress],
+    ['note', view.privateNote],
+    ['prices', 'A price marked "invented: ask" is made up. Put in what your shop asks before you quote.'],
+  ]
+  return {
+    name: 'Notes',
+    columns: [
+      { head: 'what', width: 12 },
+      { head: 'says', width: 90 },
+    ],
+    rows: said.flatMap(([word, text]): readonly (readonly BookCell[])[] => (text === undefined ? [] : [[word, text]])),
+    frozenColumns: 0,
+    tall: true,
+  }
+}

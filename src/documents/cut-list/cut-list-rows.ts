@@ -1,0 +1,120 @@
+import type { Length } from '../../units/length.ts'
+import { inMillimetres } from '../../units/length.ts'
+import type { ForHelper, PlainShow } from '../audience.ts'
+import type { HelperPart } from '../audience-fields.ts'
+import type { BookCell, BookSheet } from '../book.ts'
+import { cutOutWords } from '../cut-out-words.ts'
+import { unitSign } from '../paper-size.ts'
+import { questionWords } from '../question-words.ts'
+
+/** One column of the cut list; `shown` = whether any part of the sheet has something to say in it. */
+interface CutColumn {
+  readonly head: string
+  readonly width: number
+  readonly cell: (part: HelperPart, view: ForHelper) => BookCell
+  readonly shown?: (part: HelperPart) => boolean
+}
+
+/** Saw it at its finished size. */
+const SAME = '='
+/** Ticked by hand. */
+const BOX = '☐'
+
+/** A sheet for each material, in the order they are sawn: material, then the larger saw size first. */
+export function cutListSheets(view: ForHelper): readonly BookSheet[] {
+  const made = view.parts.filter((part) => part.supply === 'made')
+  const materials = [...new Set(made.map((part) => part.material))].sort((a, b) =>
+    nameOf(view, a) < nameOf(view, b) ? -1 : 1,
+  )
+  return materials.map((material) => {
+    const parts = [...made.filter((part) => part.material === material)].sort(bySawSize)
+    const columns = columnsFor(view, parts)
+    return {
+      name: nameOf(view, material),
+      columns: columns.map(({ head, width }) => ({ head, width })),
+      rows: parts.map((part) => columns.map((column) => column.cell(part, view))),
+      frozenColumns: 1,
+    }
+  })
+}
+
+const nameOf = (view: ForHelper, material: string): string => view.materials.get(material) ?? material
+
+/** Parts that can be sawn before those on HOLD; then by saw size, so that equal settings stand together. */
+const bySawSize = (a: HelperPart, b: HelperPart): number =>
+  Number(a.waitsFor.length > 0) - Number(b.waitsFor.length > 0) ||
+  b.roughLength - a.roughLength ||
+  b.roughWidth - a.roughWidth
+
+function columnsFor(view: ForHelper, parts: readonly HelperPart[]): readonly CutColumn[] {
+  const unit = unitSign(view.show.units)
+  const all: readonly CutColumn[] = [
+    { head: 'mark', width: 9, cell: (p) => ({ bold: p.mark }) },
+    {
+      head: 'piece',
+      width: 15,
+      cell: (p) => [p.name, p.piece].filter((w) => w !== undefined && w !== p.name).join(', '),
+    },
+    { head: 'goes to', width: 22, cell: (p) => p.goesTo },
+    { head: 'no.', width: 5, cell: (p) => ({ value: p.quantity, format: 'count' }) },
+    {
+      head: `finish long (${unit})`,
+      width: 10,
+      cell: (p, v) => (held(p) ? { bold: 'HOLD' } : sizeCell(p.length, v.show)),
+    },
+    {
+      head: `finish wide (${unit})`,
+      width: 10,
+      cell: (p, v) => (held(p) ? { bold: 'HOLD' } : sizeCell(p.width, v.show)),
+    },
+    {
+      head: 'other end',
+      width: 14,
+      cell: (p) => (held(p) ? null : (p.taper ?? null)),
+      shown: (p) => p.taper !== undefined,
+    },
+    { head: `saw long (${unit})`, width: 10, cell: (p, v) => sawCell(p, p.roughLength, p.length, v.show) },
+    { head: `saw wide (${unit})`, width: 10, cell: (p, v) => sawCell(p, p.roughWidth, p.width, v.show) },
+    {
+      head: 'leave long',
+      width: 20,
+      cell: (p, v) => (held(p) ? waitsWords(p, v) : p.leaveLong),
+      shown: (p) => p.leaveLong !== '' || held(p),
+    },
+    { head: 'shows', width: 14, cell: (p) => p.shows },
+    {
+      head: 'grain',
+      width: 8,
+      cell: (p) => (p.grain === 'length' ? 'along its length' : null),
+      shown: (p) => p.grain === 'length',
+    },
+    {
+      head: 'joinery',
+      width: 34,
+      cell: (p, v) => (held(p) ? null : joinery(p, v.show)),
+      shown: (p) => p.details.length + p.cutOuts.length > 0,
+    },
+    { head: 'sawn', width: 6, cell: () => BOX },
+    { head: 'fits', width: 6, cell: () => BOX },
+  ]
+  return all.filter((column) => column.shown === undefined || parts.some(column.shown))
+}
+
+const held = (part: HelperPart): boolean => part.waitsFor.length > 0
+
+/** Fractions stay as the tape shows them; millimetres are numbers. */
+const sizeCell = (length: Length, show: PlainShow): BookCell =>
+  show.units === 'inch' ? show.length(length) : { value: Math.round(inMillimetres(length) * 10) / 10, format: 'figure' }
+
+function sawCell(part: HelperPart, rough: Length, finished: Length, show: PlainShow): BookCell {
+  if (held(part)) return null
+  return rough === finished ? SAME : sizeCell(rough, show)
+}
+
+const waitsWords = (part: HelperPart, view: ForHelper): string =>
+  `waits for: ${part.waitsFor.map((key) => questionWords(key, view.bays).short).join('; ')}`
+
+const joinery = (part: HelperPart, show: PlainShow): string =>
+  [...part.details, ...part.cutOuts.map((cut) => `Cut-out, ${cutOutWords(cut, show)}; measure again on site.`)].join(
+    ' ',
+  )

@@ -1,0 +1,7 @@
+import type { CutOut } from '../things/part.ts'
+import type { PlainShow } from './audience.ts'
+
+/** A cut-out set out from the edges of its part, as one sentence. */
+export const cutOutWords = (cut: CutOut, show: PlainShow): string =>
+  `${cut.what}: from the left edge ${show.length(cut.x)}, from the lower edge ${show.length(cut.z)}; ` +
+  `${show.length(cut.width)} wide, ${show.length(cut.height)} high`

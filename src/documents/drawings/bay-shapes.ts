@@ -1,0 +1,90 @@
+import { type DrawingBox, hatch, label, line, rectangle, type Shape } from '../../geometry/drawing.ts'
+import type { NamedBay } from '../../things/place.ts'
+import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'
+import type { ForHelper } from '../audience.ts'
+import type { HelperPart } from '../audience-fields.ts'
+import { roleOfMark } from '../mark-words.ts'
+
+/** With part marks (the elevation), or the bare picture (for joint numbers). */
+export type BayStyle = 'marked' | 'plain'
+
+/** The bay's outline on the wall; undefined when the wall is not known there. */
+export function bayFrame(bay: NamedBay, view: ForHelper): DrawingBox | undefined {
+  const wall = view.walls.find((w) => w.bay.id === bay.id)
+  return wall === undefined || wall.width <= 0
+    ? undefined
+    : { x: wall.originX, z: ZERO, width: wall.width, height: longest(wall.lowestCeiling, ZERO) }
+}
+
+/** What is seen of one bay from the room, in the wall's own axes. */
+export function bayShapes(bay: NamedBay, view: ForHelper, style: BayStyle): readonly Shape[] {
+  const frame = bayFrame(bay, view)
+  if (frame === undefined) return []
+  const words = (box: DrawingBox, ...lines: readonly string[]) => (style === 'marked' ? [label(box, ...lines)] : [])
+  return [
+    rectangle(frame, 'outline'),
+    ...frontParts(bay, view).flatMap((part) => {
+      const box = seenFromFront(part)
+      return [rectangle(box, 'edge'), ...words(box, part.mark)]
+    }),
+    ...boxShapes(bay, view, frame.x, words),
+    ...view.shelves
+      .filter((shelf) => shelf.bay.id === bay.id)
+      .flatMap((shelf) => {
+        const z = less(shelf.z, shelf.thickness)
+        const box = { x: sum(frame.x, shelf.x), z, width: shelf.frontLength, height: shelf.thickness }
+        return [rectangle(box, 'edge'), ...words({ ...box, z: shelf.z, height: shelf.thickness }, shelf.mark)]
+      }),
+    ...breastShapes(bay, view, frame, words),
+  ]
+}
+
+type Words = (box: DrawingBox, ...lines: readonly string[]) => readonly Shape[]
+
+/** Fillers, kick plates, gables and counters: the parts whose own front is seen. */
+export function frontParts(bay: NamedBay, view: ForHelper): readonly HelperPart[] {
+  return view.parts.filter((part) => {
+    const role = roleOfMark(part.mark)
+    if (part.bay !== bay.id || role === undefined) return false
+    return 'FPG'.includes(role) || (role === 'T' && !part.id.includes('/box-'))
+  })
+}
+
+const seenFromFront = ({ placement: { x, z, dx, dz } }: HelperPart): DrawingBox => ({ x, z, width: dx, height: dz })
+
+function boxShapes(bay: NamedBay, view: ForHelper, originX: Length, words: Words): readonly Shape[] {
+  const boxes = view.boxes.filter((box) => box.run.bay.id === bay.id)
+  const leaves = view.leaves.filter((leaf) => leaf.box.run.bay.id === bay.id)
+  return [
+    ...boxes.flatMap((box) => {
+      const seen = { x: sum(originX, box.x), z: box.run.z0, width: box.width, height: box.height }
+      const open = leaves.every((leaf) => leaf.box.id !== box.id)
+      return [rectangle(seen, 'edge'), ...(open ? words(seen, box.mark) : [])]
+    }),
+    ...leaves.flatMap((leaf) => {
+      const seen = { x: sum(originX, leaf.x), z: leaf.z, width: leaf.width, height: leaf.height }
+      return [rectangle(seen, 'thin'), ...words(seen, leaf.mark)]
+    }),
+  ]
+}
+
+function breastShapes(bay: NamedBay, view: ForHelper, frame: DrawingBox, words: Words): readonly Shape[] {
+  const breast = view.breasts.find((b) => b.bay.id === bay.id)
+  if (breast === undefined) return []
+  const { opening, mantel, screen } = breast
+  const moved = (box: DrawingBox): DrawingBox => ({ ...box, x: sum(frame.x, box.x) })
+  const shapes: Shape[] = []
+  if (opening !== undefined) {
+    const box = moved(opening)
+    shapes.push(hatch(box, 'masonry'), rectangle(box, 'edge'))
+  }
+  if (screen !== undefined) shapes.push(rectangle(moved(screen), 'hidden'), ...words(moved(screen), 'screen'))
+  if (mantel !== undefined) {
+    const x = sum(frame.x, mantel.x)
+    const box = { x, z: mantel.underside, width: mantel.length, height: less(mantel.top, mantel.underside) }
+    const under = sum(mantel.underside, mantel.frieze)
+    const joint = line({ x, z: under }, { x: sum(x, mantel.length), z: under }, 'thin')
+    shapes.push(rectangle(box, 'edge'), joint, ...words(box, `${bay.letter}-E1`))
+  }
+  return shapes
+}

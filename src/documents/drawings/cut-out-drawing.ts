@@ -1,0 +1,38 @@
+import { type Drawing, type DrawingBox, dimensionChain, label, rectangle, type Shape } from '../../geometry/drawing.ts'
+import { sum, ZERO } from '../../units/length.ts'
+import type { PlainShow } from '../audience.ts'
+import type { HelperPart } from '../audience-fields.ts'
+
+/** A panel with its holes, seen from the front, each set out from the left and the lower edge. */
+export function cutOutDrawing(part: HelperPart, show: PlainShow): Drawing {
+  const panel = panelBox(part)
+  return {
+    says: `${part.mark} seen from the front with ${part.cutOuts.map((cut) => cut.what).join(', ')}.`,
+    frame: panel,
+    shapes: [rectangle(panel, 'outline'), ...part.cutOuts.flatMap(holeShapes), ...chains(part, panel, show)],
+  }
+}
+
+/** As it hangs: what lies along the wall is its width, what stands is its height. */
+function panelBox({ placement: { dx, dy, dz } }: HelperPart): DrawingBox {
+  return { x: ZERO, z: ZERO, width: dx > dy ? dx : dy, height: dz }
+}
+
+function holeShapes(cut: HelperPart['cutOuts'][number]): readonly Shape[] {
+  const hole: DrawingBox = { x: cut.x, z: cut.z, width: cut.width, height: cut.height }
+  return [rectangle(hole, 'edge'), label({ ...hole, z: sum(cut.z, cut.height) }, cut.what)]
+}
+
+function chains(part: HelperPart, panel: DrawingBox, show: PlainShow): readonly Shape[] {
+  const says = show.length
+  const rows = part.cutOuts.flatMap((cut, i) => [
+    ...dimensionChain({ side: 'below', row: i + 1, stations: [ZERO, cut.x, sum(cut.x, cut.width)] }, says),
+    ...dimensionChain({ side: 'left', row: i + 1, stations: [ZERO, cut.z, sum(cut.z, cut.height)] }, says),
+  ])
+  const last = part.cutOuts.length + 1
+  return [
+    ...rows,
+    ...dimensionChain({ side: 'below', row: last, stations: [ZERO, panel.width] }, says),
+    ...dimensionChain({ side: 'left', row: last, stations: [ZERO, panel.height] }, says),
+  ]
+}

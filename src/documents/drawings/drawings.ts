@@ -1,0 +1,138 @@
+import type { Drawing } from '../../geometry/drawing.ts'
+import { scaleOfDrawing } from '../../geometry/scale.ts'
+import { type ForHelper, forHelper } from '../audience.ts'
+import type { HelperLayout } from '../audience-fields.ts'
+import { type Block, type Fact, fact, factOf, type Paper, type Section, warned } from '../block.ts'
+import { cutOutWords } from '../cut-out-words.ts'
+import type { Assets, PacketDocument } from '../document.ts'
+import { markRanges } from '../mark-ranges.ts'
+import { rolesUsed } from '../mark-words.ts'
+import { paperSize, unitWord } from '../paper-size.ts'
+import { words } from '../words/template.ts'
+import { drawingArea } from '../write/page-look.ts'
+import { writePdf } from '../write/pdf.ts'
+import { cutOutDrawing } from './cut-out-drawing.ts'
+import { elevation } from './elevation.ts'
+import { layoutDrawing } from './layout-drawing.ts'
+import { sectionShelves, shelfSection } from './shelf-section.ts'
+
+/** What is built, to scale: the wall from the room, sheets as they are sawn, sections, cut-outs. */
+export const drawings: PacketDocument = {
+  id: 'drawings',
+  reader: 'helper',
+  says: 'drawings and panel layouts',
+  needed: (plan) => plan.survey.walls.length > 0,
+  write: async (plan, assets, stamp) => {
+    const paper = drawingsPaper(forHelper(plan), assets)
+    return [{ path: 'helper/drawings.pdf', bytes: await writePdf(paper, assets, stamp) }]
+  },
+}
+
+/** One drawing a page, its scale in the line under the title. */
+export function drawingsPaper(view: ForHelper, assets: Assets): Paper {
+  const front = elevation(view)
+  return {
+    name: 'drawings',
+    job: view.title,
+    size: paperSize(view.show.units),
+    sections: [
+      ...(front === undefined ? [] : [drawn('Front elevation', front, view, 'landscape'), keyPage(view, assets)]),
+      ...view.layouts.map((layout) => layoutPage(layout, view)),
+      ...stickPages(view),
+      ...sectionShelves(view).map((s) =>
+        drawn(`Shelf ${s.mark} and its cleat, section`, shelfSection(s, view), view, 'landscape'),
+      ),
+      ...view.parts.filter((p) => p.cutOuts.length > 0).map((p) => cutOutPage(p, view)),
+    ],
+  }
+}
+
+type Turned = Section['turned']
+
+function drawn(
+  title: string,
+  drawing: Drawing,
+  view: ForHelper,
+  turned: Turned,
+  after: readonly Block[] = [],
+): Section {
+  const scale = scaleOfDrawing(drawing, roomFor(turned, after), view.show.units)
+  return {
+    turned,
+    title,
+    under: `${view.title} · scale ${scale.says} · sizes in ${unitWord(view.show.units)}; do not measure the paper`,
+    blocks: [{ kind: 'drawing', drawing, scale }, ...after],
+  }
+}
+
+/** Half of an upright page, or most of one, is left for what stands under the drawing. */
+const UNDER_DRAWING = 45
+function roomFor(turned: Turned, after: readonly Block[]): { readonly width: number; readonly height: number } {
+  const area = drawingArea(turned)
+  return { width: area.width, height: area.height - (after.length === 0 ? 0 : UNDER_DRAWING) }
+}
+
+function keyPage(view: ForHelper, assets: Assets): Section {
+  const roles = rolesUsed(view.parts.map((part) => part.mark))
+  return {
+    turned: 'upright',
+    title: 'How to read the marks',
+    under: view.title,
+    blocks: [
+      ...words('drawings-note.md', assets.templates, { unit: unitWord(view.show.units) }),
+      ...view.bays.map((bay) => fact(bay.letter, bay.name)),
+      ...roles.map(({ letter, says }) => fact(letter, says)),
+    ],
+  }
+}
+
+function layoutPage(layout: HelperLayout, view: ForHelper): Section {
+  const { show } = view
+  const title = `Sheet ${layout.number} of ${view.layouts.length} · ${layout.material.name}`
+  const page = drawn(title, layoutDrawing(layout, show), view, 'landscape', sawBlocks(layout, view))
+  return { ...page, under: `one sheet ${show.mass(layout.mass)} · ${page.under}` }
+}
+
+/** The saw order to tick, or HOLD with the marks that wait. */
+function sawBlocks(layout: HelperLayout, { show }: ForHelper): readonly Block[] {
+  if (layout.state === 'hold') {
+    const marks = markRanges(layout.laid.map((laid) => laid.part.mark))
+    return [warned('HOLD', `Not to be sawn yet: ${marks} wait for a measurement.`)]
+  }
+  const keep = layout.keep.map((k) => `${show.length(k.length)} × ${show.length(k.width)}`)
+  return [
+    ...layout.lines.map(
+      (l, i): Fact => ({ ...fact(i === 0 ? 'saw order' : '', `${numbersOf(l)}  ${l.says}`), tick: true }),
+    ),
+    ...factOf('keep', keep.length === 0 ? [] : [keep.join(' · ')]),
+  ]
+}
+
+const numbersOf = ({ first, last }: { readonly first: number; readonly last: number }): string =>
+  first === last ? `${first}` : `${first}–${last}`
+
+function stickPages(view: ForHelper): readonly Section[] {
+  if (view.sticks.length === 0) return []
+  const { show } = view
+  const blocks = view.sticks.flatMap((stick): readonly Block[] => [
+    { kind: 'heading', text: stick.material.name },
+    ...stick.bars.map((bar, i): Fact => {
+      const pieces = bar.pieces.map(({ part, length }) =>
+        part.waitsFor.length > 0 ? `${part.mark} HOLD` : `${part.mark} ${show.length(length)}`,
+      )
+      return { ...fact(`bar ${i + 1}`, `${pieces.join(' · ')}; left over ${show.length(bar.left)}`), tick: true }
+    }),
+  ])
+  return [{ turned: 'upright', title: 'Sticks', under: `${view.title} · sizes in ${unitWord(show.units)}`, blocks }]
+}
+
+function cutOutPage(part: ForHelper['parts'][number], view: ForHelper): Section {
+  const after = [
+    ...part.cutOuts.map((cut) => fact('set out', `${cutOutWords(cut, view.show)}.`)),
+    warned(
+      'caution',
+      'Power off and tested dead by the electrician first. Measure again from the level line before cutting.',
+    ),
+  ]
+  return drawn(`Cut-outs in ${part.mark}, seen from the front`, cutOutDrawing(part, view.show), view, 'upright', after)
+}

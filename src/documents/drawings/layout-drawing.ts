@@ -1,0 +1,57 @@
+import {
+  type Drawing,
+  type DrawingBox,
+  dimensionChain,
+  hatch,
+  label,
+  rectangle,
+  type Shape,
+} from '../../geometry/drawing.ts'
+import { type Length, sum, ZERO } from '../../units/length.ts'
+import type { PlainShow } from '../audience.ts'
+import type { HelperLaid, HelperLayout } from '../audience-fields.ts'
+
+interface Lying {
+  readonly x: Length
+  readonly y: Length
+  readonly length: Length
+  readonly width: Length
+}
+
+/** A sheet as it is sawn: parts with mark and saw size, waste hatched, kept offcuts sized. */
+export function layoutDrawing(layout: HelperLayout, show: PlainShow): Drawing {
+  const { sheetLength, sheetWidth, name } = layout.material
+  const sheet: DrawingBox = { x: ZERO, z: ZERO, width: sheetLength, height: sheetWidth }
+  return {
+    says: `Sheet ${layout.number}, ${name}: ${layout.laid.map((laid) => laid.part.mark).join(', ')}.`,
+    frame: sheet,
+    shapes: [
+      ...layout.waste.map((w) => hatch(lying(w), 'waste')),
+      ...layout.keep.flatMap((k) => [rectangle(lying(k), 'hidden'), label(lying(k), 'keep', sizeWords(k, show))]),
+      ...layout.laid.flatMap((laid) => partShapes(laid, show)),
+      rectangle(sheet, 'outline'),
+      ...edgeChains(layout, show),
+    ],
+  }
+}
+
+const lying = ({ x, y, length, width }: Lying): DrawingBox => ({ x, z: y, width: length, height: width })
+
+const sizeWords = ({ length, width }: Pick<Lying, 'length' | 'width'>, show: PlainShow): string =>
+  `${show.length(length)} × ${show.length(width)}`
+
+function partShapes(laid: HelperLaid, show: PlainShow): readonly Shape[] {
+  const box = lying(laid)
+  const { mark, piece, waitsFor } = laid.part
+  const held = waitsFor.length > 0 ? ['HOLD'] : []
+  return [
+    rectangle(box, 'edge'),
+    label(box, mark, sizeWords(laid, show), ...(piece === undefined ? [] : [piece]), ...held),
+  ]
+}
+
+/** The sheet's own size, to see which way it lies. */
+const edgeChains = ({ material }: HelperLayout, show: PlainShow): readonly Shape[] => [
+  ...dimensionChain({ side: 'above', row: 1, stations: [ZERO, material.sheetLength] }, show.length),
+  ...dimensionChain({ side: 'left', row: 1, stations: [ZERO, sum(ZERO, material.sheetWidth)] }, show.length),
+]

@@ -1,0 +1,107 @@
+import { showDayAndYear } from '../../units/day.ts'
+import { type ForShop, forShops } from '../audience.ts'
+import { factOf, heading, type Paper, type TableRow } from '../block.ts'
+import type { Book } from '../book.ts'
+import type { Assets, PacketDocument, PacketFile, Stamp } from '../document.ts'
+import { paperSize, unitWord } from '../paper-size.ts'
+import { words } from '../words/template.ts'
+import { writePdf } from '../write/pdf.ts'
+import { writeXlsx } from '../write/xlsx.ts'
+
+/** One request for each thing bought in, as paper and as a workbook of the same rows. */
+export const requests: PacketDocument = {
+  id: 'requests',
+  reader: 'supplier',
+  says: 'requests to outside shops',
+  needed: (plan) => plan.supply.requests.length > 0,
+  write: async (plan, assets, stamp) => {
+    const files = await Promise.all(forShops(plan).map((view) => requestFiles(view, assets, stamp)))
+    return files.flat()
+  },
+}
+
+async function requestFiles(view: ForShop, assets: Assets, stamp: Stamp): Promise<readonly PacketFile[]> {
+  const path = `suppliers/${view.request.id}-request`
+  return [
+    { path: `${path}.pdf`, bytes: await writePdf(requestPaper(view, assets), assets, stamp) },
+    { path: `${path}.xlsx`, bytes: await writeXlsx(requestBook(view), stamp) },
+  ]
+}
+
+/** The request on paper: who asks, what, how finished, when. */
+export function requestPaper(view: ForShop, assets: Assets): Paper {
+  const { request, show } = view
+  const { neededBy } = request
+  return {
+    name: request.title,
+    job: view.title,
+    size: paperSize(show.units),
+    sections: [
+      {
+        turned: 'upright',
+        title: request.title,
+        under: `for the job ${view.title} · all sizes in ${unitWord(show.units)}, width before height`,
+        blocks: [
+          ...factOf('from', view.business === undefined ? [] : [view.business]),
+          ...words('request.md', assets.templates, {
+            item: request.title,
+            job: view.title,
+            neededBy: neededBy === undefined ? false : showDayAndYear(neededBy),
+            area: request.area === undefined ? false : show.area(request.area),
+            unit: unitWord(show.units),
+          }),
+          heading('What is asked for'),
+          { kind: 'table', columns: COLUMNS, rows: request.lines.map(requestRow) },
+          ...factOf('finish', request.finish),
+          ...factOf('drilling', request.drilling),
+        ],
+      },
+    ],
+  }
+}
+
+const COLUMNS = [
+  { head: 'mark', width: 24, bold: true },
+  { head: 'item', width: 34 },
+  { head: 'no.', width: 10, align: 'right' },
+  { head: 'size', width: 44 },
+  { head: 'details', width: 66 },
+] as const
+
+/** A line on HOLD is asked for later: its size may still change. */
+const requestRow = (line: ForShop['request']['lines'][number]): TableRow => ({
+  bar: line.hold,
+  cells: [
+    line.mark,
+    line.item,
+    String(line.quantity),
+    line.hold ? 'HOLD: size follows' : line.size,
+    line.details.join(' '),
+  ],
+})
+
+/** The same rows for a shop that types them into its own list. */
+export const requestBook = (view: ForShop): Book => ({
+  title: `${view.title} · ${view.request.title}`,
+  paper: paperSize(view.show.units),
+  sheets: [
+    {
+      name: view.request.id,
+      columns: [
+        { head: 'mark', width: 12 },
+        { head: 'item', width: 24 },
+        { head: 'number', width: 8 },
+        { head: `size, ${unitWord(view.show.units)}`, width: 26 },
+        { head: 'details', width: 60 },
+      ],
+      rows: view.request.lines.map((line) => [
+        { bold: line.mark },
+        line.item,
+        { value: line.quantity, format: 'count' },
+        line.hold ? 'HOLD: size follows' : line.size,
+        line.details.join(' '),
+      ]),
+      frozenColumns: 1,
+    },
+  ],
+})

@@ -1,0 +1,128 @@
+import type { Plan } from '../../plan/plan.ts'
+import { showDay, showDayAndYear } from '../../units/day.ts'
+import { type ForHelper, forHelper } from '../audience.ts'
+import { type Block, type Fact, fact, heading, type Paper, warned } from '../block.ts'
+import type { Assets, PacketDocument, Reader, Stamp } from '../document.ts'
+import { partChanges } from '../issued-parts.ts'
+import { markRanges } from '../mark-ranges.ts'
+import { paperSize } from '../paper-size.ts'
+import type { Waiting } from '../waiting.ts'
+import { words } from '../words/template.ts'
+import { writePdf } from '../write/pdf.ts'
+
+/** The one page everybody reads first; it names the other documents of the packet. */
+export const startHere = (others: readonly PacketDocument[]): PacketDocument => ({
+  id: 'start-here',
+  reader: 'everyone',
+  says: 'start here',
+  needed: () => true,
+  write: async (plan, assets, stamp) => {
+    const paper = startHerePaper({ view: forHelper(plan), contents: contentsOf(plan, others), assets, stamp })
+    return [{ path: 'start-here.pdf', bytes: await writePdf(paper, assets, stamp) }]
+  },
+})
+
+/** What one reader's folder holds. */
+export interface Contents {
+  readonly folder: string
+  readonly says: string
+}
+
+const FOLDERS: readonly (readonly [Reader, string, string])[] = [
+  ['helper', 'helper/', ''],
+  ['supplier', 'suppliers/', ''],
+  ['office', 'office/', ': holds prices, keep it in the office'],
+  ['client', 'client/', ''],
+]
+
+const contentsOf = (plan: Plan, others: readonly PacketDocument[]): readonly Contents[] =>
+  FOLDERS.flatMap(([reader, folder, beside]) => {
+    const held = others.filter((d) => d.reader === reader && d.needed(plan)).map((d) => d.says)
+    return held.length === 0 ? [] : [{ folder, says: `${held.join(', ')}${beside}` }]
+  })
+
+/** How much of each list fits the page; the rest is named by its number. */
+const MOST = { measured: 6, confirms: 4, changes: 6, marks: 90 } as const
+/** A blank to write the measurement in. */
+const BLANK = '________'
+
+/** One page: measure first, what was confirmed, what is in it and for whom, what changed. */
+export function startHerePaper(given: {
+  readonly view: ForHelper
+  readonly contents: readonly Contents[]
+  readonly assets: Assets
+  readonly stamp: Stamp
+}): Paper {
+  const { view, contents, assets, stamp } = given
+  return {
+    name: 'start here',
+    job: view.title,
+    size: paperSize(view.show.units),
+    sections: [
+      {
+        turned: 'upright',
+        title: view.title,
+        under: `revision ${stamp.revision} · ${showDayAndYear(stamp.date)}`,
+        blocks: [
+          ...words('start-here.md', assets.templates, {
+            job: view.title,
+            revision: String(stamp.revision),
+            finish: showDayAndYear(view.finish),
+          }),
+          heading('Measure first'),
+          ...measureFirst(view.waiting),
+          ...confirmed(view),
+          heading('What is in it, and for whom'),
+          ...contents.map((c) => fact(c.folder, c.says)),
+          fact('hand out', 'only the folder of that reader, never this whole packet'),
+          heading('What changed'),
+          ...changed(view, stamp),
+        ],
+      },
+    ],
+  }
+}
+
+function measureFirst(waiting: readonly Waiting[]): readonly Block[] {
+  if (waiting.length === 0) return [fact('', 'Nothing waits for a measurement.')]
+  const shown = waiting.slice(0, MOST.measured).map(waitingFact)
+  return [...shown, ...rest(waiting.length - shown.length, 'more to measure: the cut list marks them HOLD')]
+}
+
+function waitingFact({ question, marks, joints }: Waiting): Fact {
+  const says = [
+    ...(marks.length === 0 ? [] : [shortened(markRanges(marks))]),
+    ...(joints === 0 ? [] : [`${joints} joints`]),
+  ].join('; ')
+  return { ...warned('HOLD', `${capital(question.short)}.`, `Waits for it: ${says}.`), right: BLANK }
+}
+
+const shortened = (text: string): string =>
+  text.length <= MOST.marks ? text : `${text.slice(0, text.lastIndexOf(', ', MOST.marks))} and others`
+
+function confirmed({ accepted }: ForHelper): readonly Block[] {
+  if (accepted.length === 0) return []
+  const lines = accepted.slice(0, MOST.confirms).map((a) => {
+    const on = a.on === undefined ? 'not confirmed yet' : `confirmed ${showDay(a.on)}`
+    return fact('kept', `${a.short} (${a.place}; ${on})`)
+  })
+  return [
+    heading('Asked for against advice'),
+    ...lines,
+    ...rest(accepted.length - lines.length, 'more: see the install sequence'),
+  ]
+}
+
+function changed(view: ForHelper, stamp: Stamp): readonly Block[] {
+  const changes = partChanges(view, stamp.revision)
+  if (changes === undefined) return [fact('', 'First revision: nothing to compare with.')]
+  if (changes.length === 0) return [fact('', 'No part is another size than in the revision before.')]
+  const lines = changes
+    .slice(0, MOST.changes)
+    .map((c): Fact => ({ ...fact(c.mark, c.says), right: 'already sawn?', tick: true }))
+  return [...lines, ...rest(changes.length - lines.length, 'more parts changed: go by the new cut list only')]
+}
+
+const rest = (count: number, says: string): readonly Fact[] => (count <= 0 ? [] : [fact('', `${count} ${says}.`)])
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
