@@ -6,7 +6,7 @@ import { type Draft, draftOfRows, EMPTY_DRAFT, rowsWithLine } from './draft.ts'
 import { enter } from './enter.ts'
 import type { Entered } from './entered.ts'
 import { questionOn, type Said, type Session, type Undoable } from './session.ts'
-import type { Stepped } from './step.ts'
+import type { Stepped } from './stepped.ts'
 import { draftHere, readTyped } from './type-into.ts'
 
 /** Undo steps kept, also on disk. */

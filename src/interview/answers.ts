@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { emptyJob, type Job, withAnswer } from '../job/job.ts'
 import { makePlan } from '../plan/plan.ts'
+import type { Message } from '../things/message.ts'
 import { type Day, day } from '../units/day.ts'
 import { everyQuestion, type Question } from './asked.ts'
 import { askingOf } from './asking.ts'
@@ -97,6 +98,11 @@ function readOne(file: AnswersFile, key: string, read: AnswersRead, context = co
     : withFault(read, `${key} (${wordsOf(question)}): "${text.slice(0, 60)}": ${entered.says}`)
 }
 
+const withYes = (read: AnswersRead, message: Message): AnswersRead => ({
+  job: withConfirmation(read.job, message, day(read.job.created)),
+  faults: read.faults,
+})
+
 const withFault = (read: AnswersRead, fault: string): AnswersRead => ({ ...read, faults: [...read.faults, fault] })
 
 const wordsOf = ({ field, bay }: Question): string => (bay === undefined ? field.short : `${bay.name}, ${field.short}`)
@@ -114,7 +120,7 @@ function confirmAll(read: AnswersRead, file: AnswersFile): AnswersRead {
   const open = makePlan(read.job, 'quick').messages.filter((m) => m.weight === 'confirm')
   return names.reduce((now, name) => {
     const message = open.find((m) => `${m.code}@${m.about}` === name)
-    if (message !== undefined) return { ...now, job: withConfirmation(now.job, message, day(now.job.created)) }
+    if (message !== undefined) return withYes(now, message)
     const asked = open.map((m) => `${m.code}@${m.about}`).join(', ') || 'nothing'
     return withFault(now, `confirm ${name}: this job does not ask it. It asks: ${asked}.`)
   }, read)

@@ -5,16 +5,16 @@ import { waitingConfirms, withConfirmation } from './confirmed.ts'
 import { EMPTY_DRAFT, withoutDraft } from './draft.ts'
 import { reviewOf } from './review.ts'
 import { messageOn, type Page, pageOf, type Session, standOf, type Undoable } from './session.ts'
-import type { Effect, Stepped } from './step.ts'
+import type { Effect, Stepped } from './stepped.ts'
 import { draftHere, messageDraft } from './type-into.ts'
 import { previousStand } from './walk.ts'
 
 /** Esc: one step back, nothing lost. From the first question to the list of jobs. */
 export function goBack(session: Session): Stepped {
   const { page } = session
-  if (page.kind === 'help') return moveTo(session, page.then)
+  if (page.kind === 'help') return moveTo(session, page.onward)
   if (page.kind === 'message')
-    return moveTo(session, page.then.kind === 'review' ? page.then : { kind: 'question', key: page.about })
+    return moveTo(session, page.onward.kind === 'review' ? page.onward : { kind: 'question', key: page.about })
   if (page.kind === 'question' && session.backTo !== undefined)
     return moveTo({ ...session, backTo: undefined }, session.backTo)
   const before = previousStand(session.job, session.asked, standOf(page))
@@ -35,7 +35,7 @@ export function chooseReviewLine(session: Session): Stepped {
   if (line === undefined) return { session, effects: [] }
   if (line.kind === 'answer') return moveTo({ ...session, backTo: page }, { kind: 'question', key: line.key })
   if (line.kind === 'message')
-    return moveTo(session, { kind: 'message', code: line.message.code, about: line.message.about, then: page })
+    return moveTo(session, { kind: 'message', code: line.message.code, about: line.message.about, onward: page })
   return writeOrSayWhy(session)
 }
 
@@ -53,23 +53,23 @@ export function answerMessage(session: Session): Stepped {
   const { page } = session
   const message = messageOn(page, session.plan)
   if (page.kind !== 'message') return { session, effects: [] }
-  if (message === undefined) return moveTo(session, page.then)
+  if (message === undefined) return moveTo(session, page.onward)
   const typed = (draftHere(session) ?? EMPTY_DRAFT).line.text.trim().toLowerCase()
   const cleared = { ...session, drafts: withoutDraft(session.drafts, messageDraft(page.code)) }
   if (typed === 'yes' && message.weight === 'confirm')
-    return take(cleared, withConfirmation(session.job, message, session.today), session.undo, page.then)
+    return take(cleared, withConfirmation(session.job, message, session.today), session.undo, page.onward)
   const fix = /^\d$/.test(typed) ? message.fixes[Number(typed) - 1] : undefined
-  if (fix !== undefined) return applyFix(cleared, fix, page.then)
+  if (fix !== undefined) return applyFix(cleared, fix, page.onward)
   if (typed !== '') return { session: { ...session, said: { kind: 'error', says: waysOf(message) } }, effects: [] }
-  return leaveMessage(cleared, message, page.then)
+  return leaveMessage(cleared, message, page.onward)
 }
 
 /** Enter alone: a confirm means "no, go back"; from the review to the question that can change it; else on. */
-function leaveMessage(session: Session, message: Message, then: Page): Stepped {
-  if (then.kind !== 'review' || message.weight === 'confirm') return moveTo(session, then)
+function leaveMessage(session: Session, message: Message, onward: Page): Stepped {
+  if (onward.kind !== 'review' || message.weight === 'confirm') return moveTo(session, onward)
   return session.asked.some((q) => q.key === message.about)
-    ? moveTo({ ...session, backTo: then }, { kind: 'question', key: message.about })
-    : moveTo(session, then)
+    ? moveTo({ ...session, backTo: onward }, { kind: 'question', key: message.about })
+    : moveTo(session, onward)
 }
 
 const waysOf = (message: Message): string =>
@@ -79,11 +79,11 @@ const waysOf = (message: Message): string =>
       ? 'Enter goes on; Esc goes back to the question.'
       : `Type a number from 1 to ${message.fixes.length}, or Enter to go on.`
 
-function applyFix(session: Session, fix: Fix, then: Page): Stepped {
+function applyFix(session: Session, fix: Fix, onward: Page): Stepped {
   const changes = fix.answers.flatMap(({ key, value }) => changeOf(session.job, key, value))
   const job = changes.reduce((now, c) => c.apply(now), session.job)
   const undo = changes.map((c) => c.step)
-  return take(session, job, [...session.undo, ...undo], then)
+  return take(session, job, [...session.undo, ...undo], onward)
 }
 
 interface Change {

@@ -25,9 +25,9 @@ export interface Kept {
 export type Page =
   | { readonly kind: 'question'; readonly key: QuestionKey }
   | { readonly kind: 'review'; readonly line: number }
-  /** A stop or confirm on its own: its numbered ways out, or the explicit yes. `then` = where to go afterwards. */
-  | { readonly kind: 'message'; readonly code: string; readonly about: QuestionKey; readonly then: Page }
-  | { readonly kind: 'help'; readonly key: QuestionKey; readonly then: Page }
+  /** A stop or confirm on its own: its numbered ways out, or the explicit yes. `onward` = where to go afterwards. */
+  | { readonly kind: 'message'; readonly code: string; readonly about: QuestionKey; readonly onward: Page }
+  | { readonly kind: 'help'; readonly key: QuestionKey; readonly onward: Page }
 
 /** What stands under the input: what was understood, or what is wrong. */
 export type Said =
@@ -101,7 +101,7 @@ export function standOf(page: Page): Stand {
       return 'review'
     case 'message':
     case 'help':
-      return standOf(page.then)
+      return standOf(page.onward)
   }
 }
 

@@ -4,7 +4,7 @@ import type { Message } from '../things/message.ts'
 import { askedQuestions } from './asked.ts'
 import { withoutDraft } from './draft.ts'
 import { type Page, pageOf, type Session, standOf, type Underway } from './session.ts'
-import type { Stepped } from './step.ts'
+import type { Stepped } from './stepped.ts'
 import { nextStand } from './walk.ts'
 
 /** The plan of the accepted answer is there: now the next page is known, and the answer goes to disk with it. */
@@ -52,7 +52,7 @@ function nextPage(session: Session, { job, from, to }: Underway, plan: Plan): Pa
   const asked = askedQuestions(job, plan.used)
   const after = to ?? pageOf(nextStand(job, asked, from))
   const stop = job === session.job ? undefined : newStop(session.plan, plan, from)
-  return stop === undefined ? after : { kind: 'message', code: stop.code, about: stop.about, then: after }
+  return stop === undefined ? after : { kind: 'message', code: stop.code, about: stop.about, onward: after }
 }
 
 const newStop = (before: Plan, after: Plan, about: string | undefined): Message | undefined =>

@@ -1,34 +1,15 @@
-import type { Job } from '../job/job.ts'
-import type { Plan } from '../plan/plan.ts'
+import { answerOf } from '../job/job.ts'
+import type { Option } from '../things/field.ts'
 import { acceptQuestion } from './accept-question.ts'
+import type { Question } from './asked.ts'
 import { draftAtRow, EMPTY_DRAFT } from './draft.ts'
+import { matchOption } from './enter-choice.ts'
 import { answerMessage, chooseReviewLine, goBack, moveLine } from './leave-page.ts'
-import { editLine, type LineEdit } from './line.ts'
-import { type Kept, questionOn, type Session } from './session.ts'
+import { editLine, lineOf } from './line.ts'
+import { questionOn, type Session } from './session.ts'
 import { planned, saved } from './settle-answer.ts'
+import type { SessionEvent, Stepped } from './stepped.ts'
 import { draftHere, typeInto } from './type-into.ts'
-
-/** What happens to an interview: what the person does, and what came of the effects asked for. */
-export type SessionEvent =
-  | { readonly kind: 'edit'; readonly edit: LineEdit }
-  | { readonly kind: 'enter' | 'back' | 'help' | 'review' }
-  /** Up or down in a list, a table or the review, by so many lines. */
-  | { readonly kind: 'move'; readonly by: number }
-  | { readonly kind: 'planned'; readonly plan: Plan }
-  | { readonly kind: 'saved' }
-  | { readonly kind: 'not-saved'; readonly says: string }
-
-/** What the world is asked to do; each is answered by an event before the next key is taken. */
-export type Effect =
-  | { readonly kind: 'plan'; readonly job: Job }
-  | { readonly kind: 'save'; readonly kept: Kept }
-  | { readonly kind: 'write-packet' }
-  | { readonly kind: 'home' }
-
-export interface Stepped {
-  readonly session: Session
-  readonly effects: readonly Effect[]
-}
 
 /** One step of the interview, pure: the session after an event, and what the world is asked to do. */
 export function step(session: Session, event: SessionEvent): Stepped {
@@ -80,7 +61,7 @@ function enterPressed(session: Session): Stepped {
 
 function helpShown(session: Session): Session {
   const { page } = session
-  return page.kind === 'question' ? { ...session, page: { kind: 'help', key: page.key, then: page } } : session
+  return page.kind === 'question' ? { ...session, page: { kind: 'help', key: page.key, onward: page } } : session
 }
 
 /** In a table to another row; in a list of options the option's number is typed; in the review to another line. */
@@ -94,5 +75,16 @@ function moved(session: Session, by: number): Session {
       drafts: { ...session.drafts, [question.key]: draftAtRow(draft, draft.row + by) },
       said: { kind: 'nothing' },
     }
-  return moveLine(session, by)
+  return question.field.entry.kind === 'choice'
+    ? nextOption(session, question, question.field.entry.options, by)
+    : session
+}
+
+/** Arrows in a list type the number of the option above or below the one that stands. */
+function nextOption(session: Session, question: Question, options: readonly Option[], by: number): Session {
+  const typed = matchOption(draftHere(session)?.line.text ?? '', options)
+  const stands = answerOf(session.job, question.field, question.place) ?? session.plan.used.get(question.key)?.value
+  const now = typed.kind === 'one' ? options.indexOf(typed.option) : options.findIndex((o) => o.id === stands)
+  const to = Math.max(0, Math.min(options.length - 1, now < 0 ? 0 : now + by))
+  return typeInto(session, () => lineOf(String(to + 1)))
 }

@@ -1,0 +1,116 @@
+import { cellsOf, fitCells, padCells, wrapCells } from './cells.ts'
+import { inSigns, type Look } from './look.ts'
+
+/** A piece of a line. `mark` is the pencil mark in the margin, the only coloured thing. */
+export interface Span {
+  readonly text: string
+  readonly weight?: 'bold' | 'mark'
+}
+export type FrameLine = readonly Span[]
+export type Frame = readonly FrameLine[]
+
+export interface Size {
+  readonly columns: number
+  readonly rows: number
+}
+
+export const LEAST_COLUMNS = 60
+export const LEAST_ROWS = 20
+const ELEVATION_FROM = 100
+const MOST_TEXT = 80
+const TEXT_BESIDE_ELEVATION = 70
+
+/** Where things stand in a window: margin, the narrow column of words, the wide one of facts. */
+export interface Layout {
+  readonly size: Size
+  readonly look: Look
+  readonly margin: number
+  /** Column at which facts begin. */
+  readonly facts: number
+  /** Column at which text ends. */
+  readonly width: number
+  /** Lines of a frame: one less than the window has, because a full one makes the terminal scroll. */
+  readonly lines: number
+}
+
+export function layoutOf(size: Size, look: Look): Layout {
+  const narrow = size.columns < MOST_TEXT
+  const width = size.columns >= ELEVATION_FROM ? TEXT_BESIDE_ELEVATION : Math.min(size.columns, MOST_TEXT)
+  return { size, look, margin: narrow ? 2 : 3, facts: narrow ? 13 : 16, width: width - 1, lines: size.rows - 1 }
+}
+
+/** One fact with its word: `why   Walls lean …`; longer facts go on below, in the same column. */
+export function fact(layout: Layout, word: string, text: string, weight?: 'bold'): Frame {
+  const lines = wrapCells(inSigns(text, layout.look), layout.width - layout.facts)
+  const room = layout.facts - layout.margin
+  return lines.map((line, i) => [
+    { text: ' '.repeat(layout.margin) },
+    { text: padCells(i === 0 ? fitCells(word, room - 1) : '', room), ...(weight === undefined ? {} : { weight }) },
+    { text: line },
+  ])
+}
+
+/** The same with the pencil mark in the margin: you are here. */
+export const marked = (layout: Layout, frame: Frame): Frame =>
+  frame.map((line, i) => (i === 0 ? [{ text: markIn(layout), weight: 'mark' }, ...line.slice(1)] : line))
+
+const markIn = ({ look, margin }: Layout): string => padCells(` ${inSigns('▌', look)}`, margin).slice(-margin)
+
+/** Text over the whole width. */
+export const sentence = (layout: Layout, text: string, weight?: 'bold'): Frame =>
+  wrapCells(inSigns(text, layout.look), layout.width - layout.margin).map((line) => [
+    { text: ' '.repeat(layout.margin) },
+    { text: line, ...(weight === undefined ? {} : { weight }) },
+  ])
+
+export const BLANK: FrameLine = []
+
+/** Line 1: where we are, and at the right whether it is saved. */
+export function heading(layout: Layout, left: string, right: string): FrameLine {
+  const room = layout.size.columns - layout.margin - cellsOf(right) - 3
+  const shown = inSigns(left, layout.look)
+  const text = cellsOf(shown) <= room ? shown : fitCells(shown, room)
+  const used = layout.margin + cellsOf(text)
+  const gap = Math.max(1, Math.min(layout.size.columns, MOST_TEXT) - 1 - cellsOf(right) - used)
+  return [{ text: ' '.repeat(layout.margin) }, { text }, { text: ' '.repeat(gap) }, { text: right }]
+}
+
+export interface PageParts {
+  readonly head: FrameLine
+  readonly body: Frame
+  readonly effect: string
+  readonly keys: string
+}
+
+/** Puts a page's parts on their fixed rows: place, body from row 3, effect near the foot, keys on the last line. */
+export function framed(layout: Layout, page: PageParts): Frame {
+  const effect = page.effect === '' ? [] : fact(layout, 'effect', page.effect).slice(0, 2)
+  const foot: Frame = [...sentence(layout, page.keys).slice(0, 2)]
+  const room = layout.lines - 2 - foot.length - 1
+  const body = page.body.slice(0, room)
+  const gap = room - body.length
+  const effects = gap > effect.length ? effect : []
+  return [
+    page.head,
+    BLANK,
+    ...body,
+    ...Array.from({ length: gap - effects.length }, () => BLANK),
+    ...effects,
+    BLANK,
+    ...foot,
+  ]
+}
+
+/** How many lines a page's body has at most. */
+export const bodyRoom = (layout: Layout): number => layout.lines - 4
+
+/** The plain text of a frame's line. */
+export const lineText = (line: FrameLine): string => line.map((s) => s.text).join('')
+
+/** The one sentence of a window that is too small. */
+export const tooSmall = ({ columns, rows }: Size): Frame => {
+  const text = `Make the window at least ${LEAST_COLUMNS} wide and ${LEAST_ROWS} high (now ${columns}×${rows}). Your answers are saved.`
+  return wrapCells(text, Math.max(10, columns - 1))
+    .slice(0, Math.max(1, rows - 1))
+    .map((line) => [{ text: line }])
+}
