@@ -1,6 +1,7 @@
 import type { Look } from '../../things/field.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { choiceField, countField, lengthField, lengthsField, range, yesNoField } from '../entries.ts'
+import { returns } from './wall.ts'
 
 const at = { chapter: 'shelves', section: 'choices' } as const
 const bay = { ...at, each: ['alcove', 'flat'] } as const
@@ -66,6 +67,8 @@ export const shelfCount = countField(
   12,
 )
 const withShelves = (look: Look) => (look(shelfCount) ?? 0) > 0
+/** An alcove between two room walls that go on: nothing but the wish limits a shelf's depth. */
+const hasNoReturns = (look: Look) => look(returns)?.every((depth) => depth === 0) ?? false
 export const shelfHeights = lengthsField(
   {
     ...bay,
@@ -105,12 +108,11 @@ export const shelfLength = lengthField(
 export const shelfDepth = lengthField(
   {
     ...bay,
-    each: ['flat'],
     id: 'shelfDepth',
     short: 'shelf depth',
-    asks: (p) => `How deep are the shelves on the ${of(p)}?`,
+    asks: (p) => `How deep are the shelves of the ${of(p)}?`,
     why: 'There are no returns to stop them.',
-    when: withShelves,
+    when: (look, place) => withShelves(look) && (place?.kind === 'flat' || hasNoReturns(look)),
   },
   range(4, 30, 100, 800),
 )
