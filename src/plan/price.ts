@@ -1,10 +1,14 @@
 import type { Message } from '../things/message.ts'
 import type { Purchase } from '../things/supplies.ts'
 import type { DatedTask } from '../things/task.ts'
-import type { Hours } from '../units/hours.ts'
-import type { Money } from '../units/money.ts'
+import { type Hours, hours } from '../units/hours.ts'
+import { addMoney, type Money } from '../units/money.ts'
 import type { Built } from './built.ts'
 import type { PlanContext } from './context.ts'
+import { boughtInLines, labourLines, materialLines } from './price/lines.ts'
+import { priceMessages } from './price/messages.ts'
+import { quoteTerms, type Rates, ratesOf, travelOf } from './price/rates.ts'
+import { costed, priced, type Stage, stagesOf, sumOf } from './price/totals.ts'
 
 /** One printed line of the costing; totals are sums of printed lines. */
 export interface CostLine {
@@ -28,60 +32,59 @@ export interface Price {
   readonly contingency: Money
   readonly cost: Money
   readonly profit: Money
+  /** What rounding up to a whole amount added. */
+  readonly rounding: Money
   readonly discount: Money
+  /** cost + profit + rounding − discount */
   readonly beforeTax: Money
   readonly tax: Money
   readonly total: Money
-  readonly rates: {
-    readonly sundries: number
-    readonly handling: number
-    readonly overhead: number
-    readonly contingency: number
-    readonly profit: number
-    readonly profitKind: 'markup' | 'margin'
-    readonly tax: number
-    readonly hour: Money
-  }
-  readonly stages: readonly { readonly percent: number; readonly says: string; readonly amount: Money }[]
+  readonly rates: Rates
+  readonly stages: readonly Stage[]
   readonly hours: Hours
   readonly messages: readonly Message[]
 }
 
+/** Whole cents throughout: each line is rounded once, half up, and every total is the sum of its printed lines. */
 export function price(
-  _context: PlanContext,
-  _built: Built,
-  _purchases: readonly Purchase[],
-  _tasks: readonly DatedTask[],
+  context: PlanContext,
+  built: Built,
+  purchases: readonly Purchase[],
+  tasks: readonly DatedTask[],
 ): Price {
-  const zero = 0 as Money
+  const rates = ratesOf(context)
+  quoteTerms(context)
+  const labour = labourLines(tasks, rates.hour)
+  const materials = materialLines(purchases)
+  const boughtIn = boughtInLines(purchases, built.supply.delivery)
+  const travel = travelOf(context, tasks)
+  const cost = costed({
+    labour: sumOf(labour),
+    materials: sumOf(materials),
+    boughtIn: sumOf(boughtIn),
+    travel,
+    rates,
+  })
+  const asked = priced({ cost: cost.cost, rates })
   return {
-    labour: [],
-    materials: [],
-    boughtIn: [],
-    sundries: zero,
-    handling: zero,
-    travel: zero,
-    direct: zero,
-    overhead: zero,
-    contingency: zero,
-    cost: zero,
-    profit: zero,
-    discount: zero,
-    beforeTax: zero,
-    tax: zero,
-    total: zero,
-    rates: {
-      sundries: 0,
-      handling: 0,
-      overhead: 0,
-      contingency: 0,
-      profit: 0,
-      profitKind: 'markup',
-      tax: 0,
-      hour: zero,
-    },
-    stages: [],
-    hours: 0 as Hours,
-    messages: [],
+    labour,
+    materials,
+    boughtIn,
+    travel,
+    ...cost,
+    ...asked,
+    rates,
+    stages: stagesOf(context, asked.total),
+    hours: hours(tenthsOf(tasks)),
+    messages: priceMessages({
+      listPrice: addMoney(asked.beforeTax, asked.discount),
+      direct: cost.direct,
+      discount: asked.discount,
+    }),
   }
 }
+
+const TENTHS = 10
+/** Hours are whole tenths: added as such they stay so. */
+const tenthsOf = (tasks: readonly DatedTask[]): number =>
+  tasks.reduce((t, task) => t + Math.round(task.hours * TENTHS), 0) / TENTHS

@@ -1,0 +1,89 @@
+import { hinge } from '../../job/chapters/hardware.ts'
+import type { Purchase } from '../../things/supplies.ts'
+import { minorUnits, roundMoney } from '../../units/money.ts'
+import type { Built } from '../built.ts'
+import type { PlanContext } from '../context.ts'
+import type { FixingLine } from '../fixings.ts'
+import { lookAt } from '../settle.ts'
+
+/** How one kind of hardware is sold. */
+interface Sold {
+  readonly test: RegExp
+  /** Figure rows: price of one unit, and how much is in a pack (1 when absent). */
+  readonly price: string
+  readonly pack?: string
+  readonly spare: boolean
+  readonly firstUsedBy: string
+}
+
+/** The first that fits the line's id counts. */
+const SOLD: readonly Sold[] = [
+  { test: /shelf-pin/, price: 'price.shelf-pin', pack: 'pack.small', spare: false, firstUsedBy: 'D6' },
+  { test: /hinge/, price: 'price.hinge-soft', spare: false, firstUsedBy: 'D5' },
+  { test: /push/, price: 'price.push-latch', spare: false, firstUsedBy: 'D5' },
+  { test: /handle|knob|pull/, price: 'price.handle', spare: false, firstUsedBy: 'D5' },
+  { test: /bumper/, price: 'price.bumper', pack: 'pack.small', spare: false, firstUsedBy: 'D6' },
+  { test: /leveller/, price: 'price.leveller', spare: false, firstUsedBy: 'F2' },
+  { test: /packer/, price: 'price.packer', pack: 'pack.small', spare: false, firstUsedBy: 'F2' },
+  { test: /anchor/, price: 'price.anchor', pack: 'pack.anchors', spare: true, firstUsedBy: 'F4' },
+  { test: /bolt/, price: 'price.bolt', pack: 'pack.small', spare: true, firstUsedBy: 'F4' },
+  { test: /screw/, price: 'price.screw', pack: 'pack.screws', spare: true, firstUsedBy: 'W3' },
+  { test: /(^|[.-])pins?([.-]|$)|brad|nail/, price: 'price.pin', pack: 'pack.pins', spare: true, firstUsedBy: 'W3' },
+  { test: /pva|wood-glue/, price: 'price.pva', pack: 'pack.pva', spare: false, firstUsedBy: 'W3' },
+  { test: /filler/, price: 'price.filler', pack: 'pack.filler', spare: false, firstUsedBy: 'D1' },
+]
+const ANY: Sold = { test: /./, price: 'price.piece', spare: false, firstUsedBy: 'F4' }
+
+/** Screws, pins and anchors with a tenth spare, hinges, handles, glue: by the pack. */
+export const hardwarePurchases = (context: PlanContext, built: Built): readonly Purchase[] =>
+  built.fixings.lines
+    .filter((line) => line.count > 0)
+    .map((line) => (/adhesive/.test(line.id) ? adhesive(context, line) : packed(context, line)))
+
+function packed(context: PlanContext, line: FixingLine): Purchase {
+  const { figures } = context
+  const sold = SOLD.find((s) => s.test.test(line.id)) ?? ANY
+  const packSize = sold.pack === undefined ? 1 : figures.number(sold.pack)
+  const share = sold.spare ? figures.number('screws.spare') : 0
+  const need = line.unit === 'piece' ? Math.ceil(line.count * (1 + share) - HAIR) : line.count * (1 + share)
+  return {
+    id: `hardware.${line.id}`,
+    item: line.item,
+    use: line.use,
+    shop: 'hardware',
+    need,
+    unit: line.unit,
+    packSize,
+    packs: Math.ceil(need / packSize - HAIR),
+    spare: sold.spare ? 'a tenth spare is in the need' : '',
+    priceEach: roundMoney(figures.number(priceRow(context, sold)) * packSize),
+    priceKnown: 'invented',
+    firstUsedBy: sold.firstUsedBy,
+  }
+}
+const HAIR = 1e-9
+
+/** Plain and soft-close hinges differ by about one unit of money each. */
+function priceRow(context: PlanContext, sold: Sold): string {
+  const plain = lookAt(context.job, context.settle.used, undefined)(hinge) === 'plain'
+  return sold.price === 'price.hinge-soft' && plain ? 'price.hinge-plain' : sold.price
+}
+
+/** Construction adhesive comes in cartridges of the size of caulk; lines count pieces (cartridges) or litres. */
+function adhesive({ figures }: PlanContext, line: FixingLine): Purchase {
+  const packSize = line.unit === 'l' ? figures.number('pack.caulk') : 1
+  return {
+    id: `hardware.${line.id}`,
+    item: line.item,
+    use: line.use,
+    shop: 'hardware',
+    need: line.count,
+    unit: line.unit,
+    packSize,
+    packs: Math.ceil(line.count / packSize - HAIR),
+    spare: '',
+    priceEach: minorUnits(figures.number('price.adhesive')),
+    priceKnown: 'invented',
+    firstUsedBy: 'F8',
+  }
+}

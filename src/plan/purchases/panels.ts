@@ -1,0 +1,86 @@
+import { sheetPrice } from '../../job/chapters/price.ts'
+import type { Sheet } from '../../things/material.ts'
+import type { Purchase } from '../../things/supplies.ts'
+import { millimetres } from '../../units/length.ts'
+import { type Money, minorUnits } from '../../units/money.ts'
+import type { Built } from '../built.ts'
+import type { PlanContext } from '../context.ts'
+import { materialOf } from '../materials.ts'
+
+/** Panels up to this are priced as thin ones. */
+const THIN = millimetres(10)
+
+/** Sheets by material, spare included, and sticks. */
+export function panelPurchases(context: PlanContext, built: Built): readonly Purchase[] {
+  const sheets = [...built.panels.order].flatMap(([id, order]) => {
+    const material = materialOf(id, context.figures)
+    return material.kind === 'sheet' ? [sheetPurchase(context, built, material, order)] : []
+  })
+  const sticks = built.panels.sticks.map(
+    ({ material, bars }): Purchase => ({
+      id: material.id,
+      item: `${material.name}, ${context.show.withUnit(material.stockLength)} lengths`,
+      use: 'plinths, cleats, battens, ledgers',
+      shop: 'lumber',
+      need: bars.length,
+      unit: 'length',
+      packSize: 1,
+      packs: bars.length,
+      spare: '',
+      priceEach: minorUnits(context.figures.number('price.stick')),
+      priceKnown: 'invented',
+      firstUsedBy: 'W1',
+    }),
+  )
+  return [...sheets, ...sticks]
+}
+
+function sheetPurchase(
+  context: PlanContext,
+  built: Built,
+  material: Sheet,
+  order: { readonly sheets: number; readonly spare: number },
+): Purchase {
+  const { priceEach, priceKnown } = priceOfSheet(context, built, material)
+  return {
+    id: material.id,
+    item: `${material.name}, ${context.show.length(material.sheetLength)} × ${context.show.withUnit(material.sheetWidth)}`,
+    use: usesOf(built, material.id),
+    shop: 'panels',
+    need: order.sheets,
+    unit: 'sheet',
+    packSize: 1,
+    packs: order.sheets,
+    spare: order.spare === 0 ? '' : `${order.spare} spare`,
+    priceEach,
+    priceKnown,
+    firstUsedBy: 'W1',
+  }
+}
+
+/** Names of the parts cut from it, each once. */
+const usesOf = (built: Built, material: string): string =>
+  [...new Set(built.parts.filter((p) => p.material === material && p.supply === 'made').map((p) => p.name))].join(', ')
+
+/** The carcass panel's price is asked; the others come from the invented list. */
+function priceOfSheet(
+  { settle, figures }: PlanContext,
+  built: Built,
+  material: Sheet,
+): Pick<Purchase, 'priceEach' | 'priceKnown'> {
+  const listed = listedPrice(figures, material)
+  if (material.thickness !== built.boxes.carcassThickness || material.grain) {
+    return { priceEach: listed, priceKnown: 'invented' }
+  }
+  const priceEach = settle.choice(sheetPrice, undefined, () => ({
+    value: listed,
+    because: 'an invented price: put in yours',
+  }))
+  const answered = settle.asked(sheetPrice, undefined) !== undefined
+  return { priceEach, priceKnown: answered ? 'answered' : 'invented' }
+}
+
+function listedPrice(figures: PlanContext['figures'], material: Sheet): Money {
+  if (material.grain) return minorUnits(figures.number('price.sheet-plywood'))
+  return minorUnits(figures.number(material.thickness <= THIN ? 'price.sheet-mdf-thin' : 'price.sheet-mdf'))
+}
