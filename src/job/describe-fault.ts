@@ -17,14 +17,14 @@ export function describeFault(issue: Issue, document: JsonDocument): readonly st
   }
   const field = fieldAt(path)
   const named = field === undefined ? '' : ` (${field.short})`
-  const allowed = field === undefined ? issue.message : allowedWords(field.entry)
+  const allowed = field === undefined ? expectedWords(issue) : allowedWords(field.entry)
   return [
     `${place(document, path)}${named}: ${shown(valueAt(document.value, path))} does not fit here. It takes ${allowed}.`,
   ]
 }
 
 const place = (document: JsonDocument, path: readonly (string | number)[]): string =>
-  `line ${document.lineAt(path)}, ${path.length === 0 ? 'the whole file' : path.join('.')}`
+  `line ${document.lineAt(path)}, ${path.length === 0 ? 'the whole file' : path.map((step) => (step === '' ? '""' : step)).join('.')}`
 
 /** Answers stand at section, place, question. */
 const fieldAt = ([section, , id]: readonly (string | number)[]): Field | undefined =>
@@ -42,6 +42,26 @@ const LONGEST_SHOWN = 60
 function shown(value: unknown): string {
   const text = value === undefined ? 'nothing' : JSON.stringify(value)
   return text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)} …` : text
+}
+
+const TYPES: Readonly<Record<string, string>> = {
+  object: 'named entries between { and }',
+  record: 'named entries between { and }',
+  array: 'a list between [ and ]',
+  string: 'a text in quotes',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+}
+
+/** What the frame of a job file takes at a place that is not an answer. */
+function expectedWords(issue: Issue): string {
+  if (issue.code === 'invalid_type') return TYPES[issue.expected] ?? issue.expected
+  if (issue.code === 'invalid_format' && issue.format === 'date') return 'a day written 2026-12-10'
+  if (issue.code === 'invalid_format') return 'small letters, figures and hyphens, 4 to 40 of them'
+  if (issue.code === 'too_small') return `${issue.minimum} or more`
+  if (issue.code === 'too_big') return `${issue.maximum} at most`
+  return 'what nichework itself writes there'
 }
 
 /** What an entry takes, as it stands in a job file (lengths in nanometres, money in cents). */

@@ -27,11 +27,15 @@ export interface MadePacket {
 
 /** Plans a job and writes its next packet. Throws PacketHeld when the plan has a stop or an unanswered confirm, DiskProblem, TemplateBroken. */
 export async function makePacket(order: PacketOrder): Promise<MadePacket> {
+  return packPlan(makePlan(order.job, 'thorough'), order)
+}
+
+/** Writes the next packet of a plan that is made already. Throws as `makePacket`. */
+export async function packPlan(plan: Plan, order: Omit<PacketOrder, 'job'>): Promise<MadePacket> {
   const { target, assets, documents, onProgress } = order
-  const plan = makePlan(order.job, 'thorough')
   const held = heldBy(plan)
   if (held.stops.length + held.unanswered.length > 0) throw new PacketHeld(held)
-  const stamp: Stamp = { revision: order.job.issued.length + 1, date: target.date, tool: order.tool }
+  const stamp: Stamp = { revision: plan.job.issued.length + 1, date: target.date, tool: order.tool }
   const job = withIssue(plan, stamp)
   const contents = await packetContents({ plan, job, stamp, assets, documents, onProgress })
   await writePacket(contents, target)

@@ -34,7 +34,12 @@ export async function start(around: Surroundings): Promise<number> {
     stdin,
     stdout,
     demoJob: await demoJob(),
-    writePacket: (job, onProgress) => orderPacket(job, packetName(job), around, onProgress),
+    writePacket: async (job, onProgress) => {
+      const made = await orderPacket(job, packetName(job), around, ({ says, number, of }) =>
+        onProgress(`${number} of ${of}: ${says}`),
+      )
+      return { path: made.path, files: made.files.length, job: made.job }
+    },
   })
 }
 
