@@ -1,16 +1,11 @@
 import type { Issue } from '../job/job.ts'
 import { changedBoxes, changedHeights, changedShelves } from './compare/built.ts'
+import type { Change } from './compare/change.ts'
 import { changedParts, sizeWords } from './compare/parts.ts'
 import { changedMessages, changedOrder, changedSheets, changedTotals } from './compare/totals.ts'
 import type { Plan } from './plan.ts'
 
-/** One difference between two plans, in words ready to print; `weight` ranks it (larger first). */
-export interface Change {
-  readonly weight: number
-  readonly says: string
-  /** Part mark when a part changed. */
-  readonly mark?: string
-}
+export type { Change } from './compare/change.ts'
 
 /** What differs between two plans, most important first: stops, boxes, heights, shelves, parts, sheets, finish, price, hours, order. */
 export const comparePlans = (before: Plan, after: Plan): readonly Change[] =>

@@ -5,20 +5,13 @@ import { type Hours, hours } from '../units/hours.ts'
 import { addMoney, type Money } from '../units/money.ts'
 import type { Built } from './built.ts'
 import type { PlanContext } from './context.ts'
+import type { CostLine } from './price/cost-line.ts'
 import { boughtInLines, labourLines, materialLines } from './price/lines.ts'
 import { priceMessages } from './price/messages.ts'
 import { quoteTerms, type Rates, ratesOf, travelOf } from './price/rates.ts'
 import { costed, priced, type Stage, stagesOf, sumOf } from './price/totals.ts'
 
-/** One printed line of the costing; totals are sums of printed lines. */
-export interface CostLine {
-  readonly id: string
-  readonly says: string
-  readonly quantity: number
-  readonly unit: string
-  readonly each: Money
-  readonly amount: Money
-}
+export type { CostLine } from './price/cost-line.ts'
 
 export interface Price {
   readonly labour: readonly CostLine[]

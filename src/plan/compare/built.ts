@@ -1,6 +1,6 @@
 import type { Box } from '../boxes.ts'
-import type { Change } from '../compare.ts'
 import type { Plan } from '../plan.ts'
+import type { Change } from './change.ts'
 import { WEIGHTS } from './weights.ts'
 
 /** Bays of either plan, each once. */

@@ -1,7 +1,7 @@
 import { onHold, type Part } from '../../things/part.ts'
 import type { Show } from '../../things/show.ts'
-import type { Change } from '../compare.ts'
 import type { Plan } from '../plan.ts'
+import type { Change } from './change.ts'
 import { WEIGHTS } from './weights.ts'
 
 /** `18 × 12 15/16 × 3/4`, with the differing end and the number of pieces; `HOLD` while a measurement is missing. */

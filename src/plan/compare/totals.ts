@@ -2,8 +2,8 @@ import type { Message, Weight } from '../../things/message.ts'
 import { showDay } from '../../units/day.ts'
 import { showHours } from '../../units/hours.ts'
 import { showMoney } from '../../units/money.ts'
-import type { Change } from '../compare.ts'
 import type { Plan } from '../plan.ts'
+import type { Change } from './change.ts'
 import { WEIGHTS } from './weights.ts'
 
 /** A message is the same one while its code, question, part and place are. */

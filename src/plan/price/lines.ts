@@ -1,8 +1,8 @@
 import type { Purchase } from '../../things/supplies.ts'
 import type { DatedTask } from '../../things/task.ts'
 import { type Money, roundMoney } from '../../units/money.ts'
-import type { CostLine } from '../price.ts'
 import { WORK_KINDS } from '../tasks/draft.ts'
+import type { CostLine } from './cost-line.ts'
 
 const TENTHS = 10
 

@@ -1,7 +1,7 @@
 import { formula } from '../../things/formula.ts'
 import { addMoney, MINOR_UNITS, type Money, minorUnits, roundMoney } from '../../units/money.ts'
 import type { PlanContext } from '../context.ts'
-import type { CostLine } from '../price.ts'
+import type { CostLine } from './cost-line.ts'
 import type { Rates } from './rates.ts'
 
 export const sumOf = (lines: readonly CostLine[]): Money => addMoney(...lines.map((l) => l.amount))
