@@ -6,6 +6,7 @@ import { type Draft, draftOfRows, EMPTY_DRAFT, rowsWithLine } from './draft.ts'
 import { enter } from './enter.ts'
 import type { Entered } from './entered.ts'
 import { questionOn, type Said, type Session, type Undoable } from './session.ts'
+import { planned } from './settle-answer.ts'
 import type { Stepped } from './stepped.ts'
 import { draftHere, readTyped } from './type-into.ts'
 
@@ -91,10 +92,9 @@ function underway(
   stayAt: Question | undefined,
 ): Stepped {
   const to = stayAt === undefined ? session.backTo : session.page
-  return {
-    session: { ...session, said, underway: { job, undo, from: from.key, to, plan: undefined } },
-    effects: [{ kind: 'plan', job }],
-  }
+  const next = { ...session, said, underway: { job, undo, from: from.key, to, plan: undefined } }
+  // The same job has the same plan: only the place moves on.
+  return job === session.job ? planned(next, session.plan) : { session: next, effects: [{ kind: 'plan', job }] }
 }
 
 const stay = (session: Session, said: Said): Stepped => ({ session: { ...session, said }, effects: [] })

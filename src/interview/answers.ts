@@ -95,8 +95,14 @@ function readOne(file: AnswersFile, key: string, read: AnswersRead, context = co
   const entered = enter(text, askingOf(question, read.job, context.plan, day(read.job.created)))
   return entered.kind === 'answer'
     ? { ...read, job: withAnswer(read.job, question.field, question.place, entered.value) }
-    : withFault(read, `${key} (${wordsOf(question)}): "${text.slice(0, 60)}": ${entered.says}`)
+    : withFault(read, `${key} (${wordsOf(question)}): "${text.slice(0, 60)}": ${entered.says}${choices(question)}`)
 }
+
+/** The list a person at the screen would see. */
+const choices = ({ field }: Question): string =>
+  field.entry.kind === 'choice'
+    ? ` One of: ${field.entry.options.map((o, i) => `${i + 1} ${o.says}`).join(' · ')}.`
+    : ''
 
 const withYes = (read: AnswersRead, message: Message): AnswersRead => ({
   job: withConfirmation(read.job, message, day(read.job.created)),

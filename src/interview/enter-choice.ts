@@ -5,10 +5,10 @@ import { answer, type Entered, refused } from './entered.ts'
 export function enterChoice(text: string, options: readonly Option[]): Entered {
   const found = matchOption(text, options)
   if (found.kind === 'one') return answer(found.option.id, found.option.says)
-  const list = options.map((o, i) => `${i + 1} ${o.says}`).join(' · ')
+  const way = `Type its number, 1 to ${options.length}, or how it begins.`
   if (found.kind === 'several')
-    return refused(`"${text}" fits ${found.options.map((o) => o.says).join(' and ')}. Type one of: ${list}.`)
-  return refused(`"${text.slice(0, 40)}" is not in the list. Type one of: ${list}.`)
+    return refused(`"${text}" fits ${found.options.map((o) => o.says).join(' and ')}. ${way}`)
+  return refused(`"${text.slice(0, 40)}" is not in the list. ${way}`)
 }
 
 const YES_NO: readonly Option[] = [

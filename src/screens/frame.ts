@@ -54,7 +54,7 @@ export function fact(layout: Layout, word: string, text: string, weight?: 'bold'
 export const marked = (layout: Layout, frame: Frame): Frame =>
   frame.map((line, i) => (i === 0 ? [{ text: markIn(layout), weight: 'mark' }, ...line.slice(1)] : line))
 
-const markIn = ({ look, margin }: Layout): string => padCells(` ${inSigns('▌', look)}`, margin).slice(-margin)
+const markIn = ({ look, margin }: Layout): string => padCells(inSigns(margin > 2 ? ' ▌' : '▌', look), margin)
 
 /** Text over the whole width. */
 export const sentence = (layout: Layout, text: string, weight?: 'bold'): Frame =>
@@ -102,7 +102,12 @@ export function framed(layout: Layout, page: PageParts): Frame {
 }
 
 /** How many lines a page's body has at most. */
-export const bodyRoom = (layout: Layout): number => layout.lines - 4
+export const bodyRoom = (layout: Layout, keys: string): number =>
+  layout.lines - 3 - Math.min(2, sentence(layout, keys).length)
+
+/** A blank line between groups, where the window is high enough for white space. */
+export const airy = (layout: Layout): Frame => (layout.size.rows < AIRY_ROWS ? [] : [BLANK])
+const AIRY_ROWS = 24
 
 /** The plain text of a frame's line. */
 export const lineText = (line: FrameLine): string => line.map((s) => s.text).join('')

@@ -73,6 +73,8 @@ const bare = (text: string): string =>
     .toLowerCase()
     .trim()
 
+const KEYS = 'Enter choose · ↑ ↓ move · type to find · Ctrl+C leave'
+
 /** The list of jobs as a page. */
 export function homePage(layout: Layout, home: Home): Frame {
   const lines = homeLines(home)
@@ -92,8 +94,8 @@ export function homePage(layout: Layout, home: Home): Frame {
   const count = home.jobs.length
   return framed(layout, {
     head: heading(layout, 'nichework', count === 0 ? 'nothing kept yet' : `${count} ${count === 1 ? 'job' : 'jobs'}`),
-    body: [...top, ...windowed(layout, rows, home.line, bodyRoom(layout) - top.length - said.length), ...said],
+    body: [...top, ...windowed(layout, rows, home.line, bodyRoom(layout, KEYS) - top.length - said.length), ...said],
     effect: '',
-    keys: 'Enter choose · ↑ ↓ move · type to find · Ctrl+C leave',
+    keys: KEYS,
   })
 }

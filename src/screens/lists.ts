@@ -1,19 +1,28 @@
 import type { Draft } from '../interview/draft.ts'
 import type { Column, Option } from '../things/field.ts'
 import { cellsOf, padCells } from './cells.ts'
-import { BLANK, type Frame, fact, type Layout, marked } from './frame.ts'
+import { airy, type Frame, fact, type Layout, marked } from './frame.ts'
 
-/** The options of a choice, numbered; the one that stands carries the word "now". */
-export function optionRows(
-  layout: Layout,
-  options: readonly Option[],
-  chosen: string | undefined,
-  now: unknown,
-): readonly Frame[] {
-  return options.map((o, i) => {
-    const row = fact(layout, '', `${i + 1}  ${o.says}${o.id === now ? '   now' : ''}`)
-    return o.id === chosen ? marked(layout, row) : row
+interface OptionView {
+  readonly options: readonly Option[]
+  readonly chosen: string | undefined
+  /** The option that stands: it carries the word "now". */
+  readonly now: unknown
+  readonly room: number
+}
+
+/** The options of a choice, numbered, one a row; where that is too high, in a paragraph; where that is too, in a window. */
+export function optionList(layout: Layout, view: OptionView): Frame {
+  const words = view.options.map((o, i) => `${i + 1}  ${o.says}${o.id === view.now ? '   now' : ''}`)
+  const rows = words.map((text, i) => {
+    const row = fact(layout, '', text)
+    return view.options[i]?.id === view.chosen ? marked(layout, row) : row
   })
+  const high = rows.flat()
+  if (high.length < view.room) return [...high, ...airy(layout)]
+  const paragraph = fact(layout, 'choose', words.map((w) => w.replace(/ {2,}/g, ' ')).join(' · '))
+  const chosen = view.options.findIndex((o) => o.id === view.chosen)
+  return paragraph.length <= view.room ? paragraph : windowed(layout, rows, chosen, view.room)
 }
 
 /** As many rows as there is room for, round the chosen one, with a line that says which of how many. */
@@ -57,7 +66,7 @@ export function tableRows(layout: Layout, { columns, draft, typed, room }: Table
   )
   const rows = draft.rows.map((row, i) => (i === draft.row ? current : fact(layout, '', aligned(row, names, fits))))
   const all = draft.row < draft.rows.length ? rows : [...rows, current]
-  return [...header, ...windowed(layout, all, draft.row, room - header.length - 1), BLANK]
+  return [...header, ...windowed(layout, all, draft.row, room - header.length - 1), ...airy(layout)]
 }
 
 /** A kept row under the column names, when its cells can be told apart. */

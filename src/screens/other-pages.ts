@@ -6,10 +6,12 @@ import { draftHere } from '../interview/type-into.ts'
 import { fieldById } from '../job/fields.ts'
 import type { Message } from '../things/message.ts'
 import { showDayAndYear } from '../units/day.ts'
-import { BLANK, bodyRoom, type Frame, fact, framed, heading, type Layout, marked, sentence } from './frame.ts'
+import { airy, BLANK, bodyRoom, type Frame, fact, framed, heading, type Layout, marked, sentence } from './frame.ts'
 import { windowed } from './lists.ts'
 import { jobName, savedWords } from './place-words.ts'
 import { sayRows } from './question-page.ts'
+
+const KEYS = 'Enter go there · ↑ ↓ PgDn End move · Esc back · Ctrl+C leave'
 
 /** Check answers: what stops first, then every answer; Enter leads to the line's question and back. */
 export function reviewPage(layout: Layout, session: Session): Frame {
@@ -31,9 +33,9 @@ export function reviewPage(layout: Layout, session: Session): Frame {
   ]
   return framed(layout, {
     head: heading(layout, `${jobName(session.job)} · Check answers`, savedWords(session)),
-    body: [...top, ...windowed(layout, rows, chosen, bodyRoom(layout) - top.length - said.length), ...said],
+    body: [...top, ...windowed(layout, rows, chosen, bodyRoom(layout, KEYS) - top.length - said.length), ...said],
     effect: session.effect,
-    keys: 'Enter go there · ↑ ↓ PgDn End move · Esc back · Ctrl+C leave',
+    keys: KEYS,
   })
 }
 
@@ -50,7 +52,7 @@ export function messagePage(layout: Layout, session: Session, message: Message):
     ...fact(layout, 'why', message.why),
     ...fact(layout, 'nearest', message.todo),
     ...fact(layout, 'source', message.source),
-    BLANK,
+    ...airy(layout),
     ...waysOut(layout, message, session),
     ...(message.weight === 'note' ? [] : marked(layout, fact(layout, 'answer', `${typed}_`))),
     ...sayRows(layout, session.said),

@@ -7,8 +7,8 @@ import { draftHere } from '../interview/type-into.ts'
 import { answerOf } from '../job/job.ts'
 import type { Option } from '../things/field.ts'
 import { fitEnd } from './cells.ts'
-import { BLANK, bodyRoom, type Frame, fact, framed, heading, type Layout, marked, sentence } from './frame.ts'
-import { optionRows, tableRows, windowed } from './lists.ts'
+import { airy, BLANK, bodyRoom, type Frame, fact, framed, heading, type Layout, marked, sentence } from './frame.ts'
+import { optionList, tableRows } from './lists.ts'
 import { placeOf, savedWords } from './place-words.ts'
 
 /** A question: where we are, what is asked and why, what is suggested, the input, what it reads as, the last effect, the keys. */
@@ -21,12 +21,13 @@ export function questionPage(layout: Layout, session: Session, question: Questio
     BLANK,
     ...fact(layout, 'why', field.why),
     ...standing(layout, session, question),
-    BLANK,
+    ...airy(layout),
   ]
   const below = saidRows(layout, session, question)
-  const room = bodyRoom(layout) - top.length - below.length
-  const body = [...top, ...input(layout, session, question, draft, Math.max(3, room)), ...below]
-  return framed(layout, { head, body, effect: session.effect, keys: keysOf(question) })
+  const keys = keysOf(question)
+  const room = bodyRoom(layout, keys) - top.length - below.length
+  const body = [...top, ...input(layout, session, question, draft, Math.max(2, room)), ...below]
+  return framed(layout, { head, body, effect: session.effect, keys })
 }
 
 /** What stands already: the answer, what is suggested with its reason, or what is assumed until it is measured. */
@@ -53,17 +54,9 @@ function input(layout: Layout, session: Session, question: Question, draft: Draf
   switch (entry.kind) {
     case 'choice': {
       const chosen = chosenOption(session, question, draft, entry.options)
-      const rows = optionRows(layout, entry.options, chosen, nowOption(session, question))
-      return [
-        ...windowed(
-          layout,
-          rows,
-          entry.options.findIndex((o) => o.id === chosen),
-          room - 2,
-        ),
-        BLANK,
-        ...marked(layout, fact(layout, short, typed)),
-      ]
+      const line = marked(layout, fact(layout, short, typed))
+      const list = { options: entry.options, chosen, now: nowOption(session, question), room: room - line.length }
+      return [...optionList(layout, list), ...line]
     }
     case 'table':
       return tableRows(layout, { columns: entry.columns, draft, typed, room })
