@@ -5,6 +5,11 @@ const HAIR = 1000
 
 const downTo = (step: Length, v: Length): Length => nanometres(step * Math.floor((v + HAIR) / step))
 const upTo = (step: Length, v: Length): Length => nanometres(step * Math.ceil((v - HAIR) / step))
+/** Counted in halves of the step and only then turned into nanometres: half of 1/64 in is not a whole number of them. */
+const downToHalf = (step: Length, v: Length): Length =>
+  nanometres(Math.round((step * Math.floor((2 * (v + HAIR)) / step)) / 2))
+const upToHalf = (step: Length, v: Length): Length =>
+  nanometres(Math.round((step * Math.ceil((2 * (v - HAIR)) / step)) / 2))
 const nearTo = (step: Length, v: Length): Length => nanometres(step * Math.floor(v / step + 1 / 2))
 
 /**
@@ -22,16 +27,15 @@ export interface CutStep {
   readonly upHalf: (v: Length) => Length
 }
 
-/** Rounding functions for one cut step. `step` must be an even number of nanometres so that its half is whole. */
+/** Rounding functions for one cut step. */
 export function cutStep(step: Length): CutStep {
   if (step <= 0) throw new RangeError('A cut step is longer than nothing.')
-  const half = nanometres(Math.round(step / 2))
   return {
     step,
     down: (v) => downTo(step, v),
     up: (v) => upTo(step, v),
     near: (v) => nearTo(step, v),
-    downHalf: (v) => downTo(half, v),
-    upHalf: (v) => upTo(half, v),
+    downHalf: (v) => downToHalf(step, v),
+    upHalf: (v) => upToHalf(step, v),
   }
 }

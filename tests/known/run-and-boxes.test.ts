@@ -186,6 +186,43 @@ describe('worked example B, metric, both returns slant the same way (invented, c
   })
 })
 
+describe('a right alcove beside a breast, inch (invented, computed by hand)', () => {
+  const plan = runsOf(
+    wallOf('inch', ['breast', 'alcove'])
+      .put(widths, 'b', [
+        { height: in_(4), back: in_(40, 3, 4), front: in_(40, 7, 8), left: ZERO },
+        { height: in_(36), back: in_(40, 5, 8), front: in_(40, 13, 16), left: ZERO },
+        { height: in_(84), back: in_(40, 1, 2), front: in_(40, 9, 16), left: in_(0, 1, 16) },
+      ])
+      .put(returns, 'b', [in_(15, 1, 2), in_(15, 5, 8)])
+      .put(ceiling, 'b', [in_(96), in_(96)])
+      .put(floor, 'b', [
+        { x: ZERO, drop: in_(0, 1, 4) },
+        { x: in_(40, 3, 4), drop: in_(0, 3, 8) },
+      ])
+      .put(baseboard, 'b', [in_(5, 1, 4), in_(0, 9, 16)])
+      .put(boxHeight, 'job', in_(30)).job,
+  )
+  const run = plan.slots.runs[0]!
+
+  it('slot 40.627, run 38 5/8 from 1, boxes 19 5/16, leaves 19 3/16 × 29 13/16', () => {
+    expect(inInches(run.slot)).toBeCloseTo(40.627, 3)
+    expect(inInches(run.width)).toBe(38.625)
+    expect(inInches(run.startX)).toBeCloseTo(1, 2)
+    expect(plan.boxes.boxes.map((b) => inInches(b.width))).toEqual([19.3125, 19.3125])
+    expect(plan.fronts.leaves.map((l) => [inInches(l.width), inInches(l.height)])).toEqual([
+      [19.1875, 29.8125],
+      [19.1875, 29.8125],
+    ])
+  })
+
+  it('kick plate 39 11/16, 5 11/16 to 5 13/16', () => {
+    const kickPlate = plan.part('b/kick-plate-1')
+    expect(size(kickPlate)).toEqual([39.6875, 5.8125])
+    expect(kickPlate.taper).toBe('left 5 11/16')
+  })
+})
+
 describe('published shelf lengths (Architectural Woodwork Standards, 1st edition, 2009, p. 279; limit span/144, p. 253)', () => {
   const NEWTON_MM2_PER_PSI = 0.00689475729
   const PASCALS_PER_LB_SQ_FT = 47.88025898
