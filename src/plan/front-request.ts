@@ -33,7 +33,7 @@ function leafDetails(context: PlanContext, leaf: Leaf): readonly string[] {
 }
 
 /** How far the leaf lies over the box side it hangs on: side thickness − margin there. */
-export function overlayOf(context: PlanContext, leaf: Leaf): Length {
+function overlayOf(context: PlanContext, leaf: Leaf): Length {
   const { box } = leaf
   const left = less(leaf.x, box.x)
   const right = less(sum(box.x, box.width), sum(leaf.x, leaf.width))

@@ -96,7 +96,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
     mantel,
     joints: jointed.joints,
   })
-  const fixed = fixings(context, parts, boxed, front, shelf)
+  const fixed = fixings(context, { parts, boxes: boxed, fronts: front, panels: laid })
   return {
     built: {
       survey: surveyed,

@@ -1,0 +1,20 @@
+/** One kind of fastener, hardware or glue: exact count, spare not included. */
+export interface FixingLine {
+  readonly id: string
+  readonly item: string
+  readonly use: string
+  readonly count: number
+  readonly unit: 'piece' | 'm' | 'kg' | 'l'
+}
+
+/** One line for each id, counts added and uses joined; lines of nothing are left out. */
+export function gathered(lines: readonly FixingLine[]): readonly FixingLine[] {
+  const ids = [...new Set(lines.filter((line) => line.count > 0).map((line) => line.id))]
+  return ids.flatMap((id) => {
+    const same = lines.filter((line) => line.id === id && line.count > 0)
+    const [first] = same
+    if (first === undefined) return []
+    const use = [...new Set(same.map((line) => line.use))].join(', ')
+    return [{ ...first, use, count: same.reduce((total, line) => total + line.count, 0) }]
+  })
+}
