@@ -62,7 +62,8 @@ export function shelves(context: PlanContext, survey: Survey, tops: TopPlan, man
   const bays = countShelves(context, rooms, lines)
     .filter(({ count }) => count > 0)
     .map(({ room, count }) => shelfBay(context, room, { count, panels, span: tops.spans.get(room.wall.bay.id) }))
-  const built = bays.map((bay) => shelvesOf(context, bay, { bays, lines, panels }))
+  const mantelWaits = mantel.breasts.flatMap((b) => (b.mantel === undefined ? [] : b.waitsFor))
+  const built = bays.map((bay) => shelvesOf(context, bay, { bays, lines, panels, mantelWaits }))
   const over = built.map(({ bay, ats }) => ({ wall: bay.room.wall, shelves: ats.map((at) => at.shelf) }))
   return {
     shelves: over.flatMap((o) => o.shelves),
@@ -95,6 +96,8 @@ interface Among {
   readonly bays: readonly ShelfBay[]
   readonly lines: ShelfLines
   readonly panels: ShelfPanels
+  /** What the mantel line still waits for. */
+  readonly mantelWaits: readonly QuestionKey[]
 }
 
 function shelvesOf(context: PlanContext, bay: ShelfBay, among: Among) {
@@ -117,7 +120,7 @@ function shelvesOf(context: PlanContext, bay: ShelfBay, among: Among) {
 function shelfAt(
   context: PlanContext,
   bay: ShelfBay,
-  { panels }: Among,
+  among: Among,
   at: { readonly z: Length; readonly index: number },
 ): ShelfAt {
   const { wall } = bay.room
@@ -137,21 +140,29 @@ function shelfAt(
     offsetLeft: body.offsetLeft,
     offsetRight: body.offsetRight,
     cleatTop: hollowShelf.cleatTop(at.z, bay.make),
-    sag: hollowShelf.sag(placeOf(body, bay), bay.make, panels.pressure),
-    waitsFor: shelfWaits(context, bay),
+    sag: hollowShelf.sag(placeOf(body, bay), bay.make, among.panels.pressure),
+    waitsFor: shelfWaits(context, bay, among),
   }
   return { bay, shelf, body, firstCleat: at.index * cleatCount(bay) + 1 }
 }
 
-/** Widths and depth always; the ceiling while the heights are still the rule's own; studs where the shelf hangs on its back. */
-function shelfWaits({ job }: PlanContext, { room: { wall }, left, right }: ShelfBay): readonly QuestionKey[] {
+/**
+ * Widths and depth always; studs where it hangs on its back. While the heights are the rule's own also what they rest on:
+ * ceilings and counters of every bay it lines up with, and the mantel.
+ */
+function shelfWaits({ job }: PlanContext, bay: ShelfBay, { bays, lines, mantelWaits }: Among): readonly QuestionKey[] {
+  const { wall } = bay.room
   const typed = answerOf(job, shelfHeights, wall.bay.id)
   const ownHeights = typed !== undefined && typed !== NOT_MEASURED
-  const hangs = left === 'free' || right === 'free'
-  return [
+  const hangs = bay.left === 'free' || bay.right === 'free'
+  const together = (lines.aligned ? bays : [bay]).map((b) => b.room.wall.waits)
+  const heights = [...together.flatMap((w) => [...w.widths, ...w.depth, ...w.ceiling, ...w.baseboard]), ...mantelWaits]
+  return unique([
     ...wall.waits.widths,
     ...wall.waits.depth,
-    ...(ownHeights ? [] : wall.waits.ceiling),
+    ...(ownHeights ? [] : heights),
     ...(hangs ? wall.waits.fixing : []),
-  ]
+  ])
 }
+
+const unique = (keys: readonly QuestionKey[]): readonly QuestionKey[] => [...new Set(keys)]
