@@ -63,21 +63,20 @@ export function beforeWork(time: WorkTime, moment: number, minutes: number): num
   let at = moment
   let left = minutes
   while (left > 0) {
-    at = lastWorked(time, at)
-    const today = Math.min(left, at - opening(time, dayNumberOf(at)))
+    const n = lastWorkedDay(time, at)
+    at = Math.min(at, closing(time, n))
+    const today = Math.min(left, at - opening(time, n))
     at -= today
     left -= today
   }
   return at
 }
 
-/** The last moment up to `moment` before which work can be done. */
-function lastWorked(time: WorkTime, moment: number): number {
+/** The last day on which work can be done before `moment`. */
+function lastWorkedDay(time: WorkTime, moment: number): number {
   let n = dayNumberOf(moment)
-  if (time.worked(n) && moment > opening(time, n)) return Math.min(moment, closing(time, n))
-  do n -= 1
-  while (!time.worked(n))
-  return closing(time, n)
+  while (!time.worked(n) || moment <= opening(time, n)) n -= 1
+  return n
 }
 
 /** Opening of the `days`-th working day after the day of `moment`; 0 days = `moment` itself. */
