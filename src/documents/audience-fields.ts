@@ -190,6 +190,7 @@ export const OFFICE_PRICE = [
   'contingency',
   'cost',
   'profit',
+  'rounding',
   'discount',
   'beforeTax',
   'tax',

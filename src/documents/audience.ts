@@ -1,6 +1,6 @@
 import { siteNote } from '../job/chapters/install.ts'
 import { clientContact, clientName, privateNote, siteAddress, title, yourBusiness } from '../job/chapters/job.ts'
-import { quoteNumber, roundTo, validDays } from '../job/chapters/price.ts'
+import { quoteNumber, validDays } from '../job/chapters/price.ts'
 import { answerOf, type Issue } from '../job/job.ts'
 import type { CalendarPlan } from '../plan/calendar.ts'
 import type { Breast } from '../plan/mantel.ts'
@@ -98,8 +98,6 @@ export interface ForOffice {
   readonly purchases: readonly OfficePurchase[]
   readonly orderBy: CalendarPlan['orderBy']
   readonly price: OfficePrice
-  /** Whole currency units the price is rounded up to. */
-  readonly roundTo: number
 }
 
 /** The client's quote: what they get, what it costs with tax, when; not how the price came about. */
@@ -204,7 +202,6 @@ export function forOffice(plan: Plan): ForOffice {
     purchases: plan.purchases.map((purchase): OfficePurchase => only(purchase, OFFICE_PURCHASE)),
     orderBy: plan.calendar.orderBy,
     price: only(plan.price, OFFICE_PRICE),
-    roundTo: usedValue(plan, roundTo) ?? 1,
   }
 }
 

@@ -34,7 +34,7 @@ export interface PaperArea {
 }
 
 /** Paper taken by one row of dimensions above or below, and at a side (where figures stand unturned), mm. */
-export const DIMENSION_ROW = 7
+export const DIMENSION_ROW = 8.5
 export const DIMENSION_COLUMN = 15
 
 /** The first scale of the unit system, from the largest picture down, at which `frame` millimetres fit the paper. */
@@ -55,4 +55,13 @@ export function scaleOfDrawing(drawing: Drawing, paper: PaperArea, units: UnitSy
     height: paper.height - DIMENSION_ROW * rows('above', 'below'),
   }
   return scaleThatFits(frame, room, units)
+}
+
+/** As large as the paper allows, at no named scale: for pictures that nobody measures. */
+export function largestScale(drawing: Drawing, paper: PaperArea): Scale {
+  const { width, height } = drawing.frame
+  return {
+    ratio: Math.max(inMillimetres(width) / paper.width, inMillimetres(height) / paper.height),
+    says: 'not to scale',
+  }
 }

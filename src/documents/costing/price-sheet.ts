@@ -139,22 +139,18 @@ function profitStep({ price }: ForOffice): Step {
   }
 }
 
-/** Rounded up to a whole amount, then the discount taken off; the other order when that is what the plan did. */
-function beforeTaxStep({ price, roundTo }: ForOffice): Step {
-  const up = (value: number) => Math.ceil(value / roundTo - 1e-9) * roundTo
+/** Cost and profit rounded up to a whole amount, then the discount taken off. */
+function beforeTaxStep({ price }: ForOffice): Step {
+  const { roundTo } = price.rates
   return {
     id: 'beforeTax',
-    says: `before tax, rounded up to ${roundTo}`,
+    says: `before tax, rounded up to ${roundTo}, less discount`,
     amount: price.beforeTax,
     bold: true,
-    from: (row, at) => {
-      const gross = `C${row('cost')}+C${row('profit')}`
-      const first = up(at('cost') + at('profit')) - at('discount')
-      const discounted = up(at('cost') + at('profit') - at('discount'))
-      return Math.round(first * MINOR_UNITS) === price.beforeTax
-        ? [`ROUNDUP(ROUND((${gross})/${roundTo},8),0)*${roundTo}-C${row('discount')}`, first]
-        : [`ROUNDUP(ROUND((${gross}-C${row('discount')})/${roundTo},8),0)*${roundTo}`, discounted]
-    },
+    from: (row, at) => [
+      `ROUNDUP(ROUND((C${row('cost')}+C${row('profit')})/${roundTo},8),0)*${roundTo}-C${row('discount')}`,
+      Math.ceil(roundAsOffice((at('cost') + at('profit')) / roundTo, 8)) * roundTo - at('discount'),
+    ],
   }
 }
 

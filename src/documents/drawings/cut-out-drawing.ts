@@ -1,21 +1,26 @@
 import { type Drawing, type DrawingBox, dimensionChain, label, rectangle, type Shape } from '../../geometry/drawing.ts'
-import { sum, ZERO } from '../../units/length.ts'
+import { longest, sum, ZERO } from '../../units/length.ts'
 import type { PlainShow } from '../audience.ts'
 import type { HelperPart } from '../audience-fields.ts'
 
-/** A panel with its holes, seen from the front, each set out from the left and the lower edge. */
+/** A panel with its holes, each set out from the left and the lower edge. */
 export function cutOutDrawing(part: HelperPart, show: PlainShow): Drawing {
   const panel = panelBox(part)
   return {
-    says: `${part.mark} seen from the front with ${part.cutOuts.map((cut) => cut.what).join(', ')}.`,
+    says: `${part.mark} seen from ${lies(part) ? 'above' : 'the front'} with ${part.cutOuts.map((cut) => cut.what).join(', ')}.`,
     frame: panel,
     shapes: [rectangle(panel, 'outline'), ...part.cutOuts.flatMap(holeShapes), ...chains(part, panel, show)],
   }
 }
 
-/** As it hangs: what lies along the wall is its width, what stands is its height. */
-function panelBox({ placement: { dx, dy, dz } }: HelperPart): DrawingBox {
-  return { x: ZERO, z: ZERO, width: dx > dy ? dx : dy, height: dz }
+/** A panel that lies (a mantel top) is seen from above; one that stands, from the front or from its side. */
+export const lies = ({ placement: { dx, dy, dz } }: HelperPart): boolean => dz < dx && dz < dy
+
+function panelBox(part: HelperPart): DrawingBox {
+  const { dx, dy, dz } = part.placement
+  return lies(part)
+    ? { x: ZERO, z: ZERO, width: dx, height: dy }
+    : { x: ZERO, z: ZERO, width: longest(dx, dy), height: dz }
 }
 
 function holeShapes(cut: HelperPart['cutOuts'][number]): readonly Shape[] {

@@ -11,7 +11,7 @@ import { paperSize, unitWord } from '../paper-size.ts'
 import { words } from '../words/template.ts'
 import { drawingArea } from '../write/page-look.ts'
 import { writePdf } from '../write/pdf.ts'
-import { cutOutDrawing } from './cut-out-drawing.ts'
+import { cutOutDrawing, lies } from './cut-out-drawing.ts'
 import { elevation } from './elevation.ts'
 import { layoutDrawing } from './layout-drawing.ts'
 import { sectionShelves, shelfSection } from './shelf-section.ts'
@@ -126,13 +126,20 @@ function stickPages(view: ForHelper): readonly Section[] {
   return [{ turned: 'upright', title: 'Sticks', under: `${view.title} · sizes in ${unitWord(show.units)}`, blocks }]
 }
 
+const WIRED = /outlet|switch|socket/
+const TESTED_DEAD = 'Power off and tested dead by the electrician before the panel is near the wires.'
+
 function cutOutPage(part: ForHelper['parts'][number], view: ForHelper): Section {
   const after = [
     ...part.cutOuts.map((cut) => fact('set out', `${cutOutWords(cut, view.show)}.`)),
-    warned(
-      'caution',
-      'Power off and tested dead by the electrician first. Measure again from the level line before cutting.',
-    ),
+    ...(part.cutOuts.some((cut) => WIRED.test(cut.what)) ? [warned('caution', TESTED_DEAD)] : []),
+    fact('check', 'Measure again from the level line before cutting.'),
   ]
-  return drawn(`Cut-outs in ${part.mark}, seen from the front`, cutOutDrawing(part, view.show), view, 'upright', after)
+  return drawn(
+    `Cut-outs in ${part.mark}, seen from ${lies(part) ? 'above' : 'the front'}`,
+    cutOutDrawing(part, view.show),
+    view,
+    'upright',
+    after,
+  )
 }

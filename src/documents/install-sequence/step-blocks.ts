@@ -10,6 +10,7 @@ export const stepBlocks = ({ number, task }: NumberedTask): readonly Block[] => 
   { kind: 'space' },
   together(
     stepHead(number, task),
+    ...factOf('parts', partWords(task.marks)),
     ...task.cautions.map((c) => warned('caution', c)),
     ...factOf('set out', task.setOut),
     ...factOf('tools', task.tools.length === 0 ? [] : [task.tools.join(', ')]),
@@ -18,14 +19,23 @@ export const stepBlocks = ({ number, task }: NumberedTask): readonly Block[] => 
   ),
 ]
 
+/** More marks than are read at a glance are said by their places. */
+const MARKS_AT_A_GLANCE = 12
+
+function partWords(marks: readonly string[]): readonly string[] {
+  if (marks.length === 0) return []
+  if (marks.length <= MARKS_AT_A_GLANCE) return [markRanges(marks)]
+  const places = [...new Set(marks.map((mark) => mark.split('-')[0] ?? mark))]
+  return [`${marks.length} pieces, marks of ${places.join(', ')}`]
+}
+
 function stepHead(number: number, task: HelperTask): Fact {
-  const marks = task.marks.length === 0 ? [] : [`Parts: ${markRanges(task.marks)}`]
   const people = task.people === 2 ? ', two people' : ''
   return {
     kind: 'fact',
     word: String(number),
     weight: 'bold',
-    lines: [task.title, ...marks],
+    lines: [task.title],
     right: `${showHours(task.hours)} h${people}`,
     tick: true,
   }

@@ -33,18 +33,18 @@ export function requestPaper(view: ForShop, assets: Assets): Paper {
   const { request, show } = view
   const { neededBy } = request
   return {
-    name: request.title,
+    name: `request, ${request.title.toLowerCase()}`,
     job: view.title,
     size: paperSize(show.units),
     sections: [
       {
         turned: 'upright',
-        title: request.title,
+        title: `Request: ${request.title.toLowerCase()}`,
         under: `for the job ${view.title} · all sizes in ${unitWord(show.units)}, width before height`,
         blocks: [
           ...factOf('from', view.business === undefined ? [] : [view.business]),
           ...words('request.md', assets.templates, {
-            item: request.title,
+            item: request.title.toLowerCase(),
             job: view.title,
             neededBy: neededBy === undefined ? false : showDayAndYear(neededBy),
             area: request.area === undefined ? false : show.area(request.area),
@@ -76,7 +76,7 @@ const requestRow = (line: ForShop['request']['lines'][number]): TableRow => ({
     line.item,
     String(line.quantity),
     line.hold ? 'HOLD: size follows' : line.size,
-    line.details.join(' '),
+    line.details.join('; '),
   ],
 })
 
@@ -99,7 +99,7 @@ export const requestBook = (view: ForShop): Book => ({
         line.item,
         { value: line.quantity, format: 'count' },
         line.hold ? 'HOLD: size follows' : line.size,
-        line.details.join(' '),
+        line.details.join('; '),
       ]),
       frozenColumns: 1,
     },

@@ -1,4 +1,4 @@
-import { scaleOfDrawing } from '../../geometry/scale.ts'
+import { largestScale } from '../../geometry/scale.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { showDay } from '../../units/day.ts'
 import { type ForHelper, forHelper } from '../audience.ts'
@@ -80,7 +80,7 @@ function baySection(bay: NamedBay, view: ForHelper): readonly Section[] {
       blocks: [
         ...(picture === undefined
           ? []
-          : [{ kind: 'drawing' as const, drawing: picture, scale: scaleOfDrawing(picture, PICTURE, view.show.units) }]),
+          : [{ kind: 'drawing' as const, drawing: picture, scale: largestScale(picture, PICTURE) }]),
         jointTable(joints, view),
       ],
     },
@@ -88,17 +88,17 @@ function baySection(bay: NamedBay, view: ForHelper): readonly Section[] {
 }
 
 /** Paper for the picture above the rows, mm. */
-const PICTURE = { width: 150, height: 95 } as const
+const PICTURE = { width: 150, height: 105 } as const
 
 function jointTable(joints: readonly HelperJoint[], view: ForHelper): Block {
   const passes = Math.max(1, ...joints.map((joint) => joint.passes))
   const passColumns = Array.from(
     { length: passes },
-    (_, i): TableColumn => ({ head: i === 0 ? 'caulk 1' : String(i + 1), width: 10 }),
+    (_, i): TableColumn => ({ head: i === 0 ? 'caulk 1' : String(i + 1), width: i === 0 ? 14 : 10 }),
   )
   const columns: readonly TableColumn[] = [
     { head: 'no.', width: 9, bold: true },
-    { head: 'where', width: 52 - 5 * (passes - 1) },
+    { head: 'where', width: 50 - 5 * (passes - 1) },
     { head: 'long', width: 20 },
     { head: 'gap', width: 32 },
     { head: 'tape', width: 20 },

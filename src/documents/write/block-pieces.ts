@@ -25,7 +25,12 @@ export function blockPieces(block: Block, bench: Bench, group?: object): readonl
       return block.blocks.flatMap((b) => blockPieces(b, bench, own))
     }
     case 'heading':
-      return [wordsPiece(block.text, { type: 'heading', bold: true }, 'H2', bench, { group, before: 2 * GAP })]
+      return [
+        {
+          ...wordsPiece(block.text, { type: 'heading', bold: true }, 'H2', bench, { group, before: 2 * GAP }),
+          leads: true,
+        },
+      ]
     case 'paragraph':
       return [wordsPiece(block.text, { type: 'text' }, 'P', bench, { group, before: GAP })]
     case 'list':
@@ -41,7 +46,7 @@ export function blockPieces(block: Block, bench: Bench, group?: object): readonl
     case 'drawing':
       return [drawingPiece(block, bench, group)]
     case 'space':
-      return [{ height: 0, before: 2 * GAP, group, draw: () => undefined }]
+      return [{ height: 0, before: 2 * GAP, group, leads: true, draw: () => undefined }]
   }
 }
 

@@ -27,12 +27,10 @@ function alongThePage(shape: Dimension, place: OnPaper, pen: PaperPen): void {
   }
   pen.doc.moveTo(x1, y).lineTo(x2, y).stroke('black')
   const wide = pen.widthOf(shape.says, { type: 'small' })
-  const above = y - TYPE.small.line + 0.5
-  pen.write(
-    shape.says,
-    { x: (x1 + x2) / 2 - wide / 2 - 1, y: above, width: wide + 2 },
-    { type: 'small', align: 'center' },
-  )
+  // A figure wider than its space steps to the other side of the line, clear of its neighbours.
+  const fits = wide <= Math.abs(x2 - x1) - 2
+  const at = (shape.side === 'below') === fits ? y - TYPE.small.line + 0.5 : y + 1.5
+  pen.write(shape.says, { x: (x1 + x2) / 2 - wide / 2 - 1, y: at, width: wide + 2 }, { type: 'small', align: 'center' })
 }
 
 function upThePage(shape: Dimension, place: OnPaper, pen: PaperPen): void {

@@ -5,6 +5,8 @@ export interface Piece {
   readonly before: number
   /** Pieces of one group stay on one page when the group fits on one. */
   readonly group: object | undefined
+  /** Never last on a page: a heading, or the white above a step. */
+  readonly leads?: boolean
   /** Drawn again when this piece comes first on a page: the head of a table. */
   readonly head?: Piece
   readonly draw: (y: number) => void
@@ -21,7 +23,7 @@ export function paginate(pieces: readonly Piece[], height: number): readonly (re
   let y = 0
   for (const [i, piece] of pieces.entries()) {
     const page = pages[pages.length - 1] ?? []
-    const need = startsGroup(pieces, i) ? Math.min(groupHeight(pieces, i), height) : piece.height
+    const need = Math.min(heightTogether(pieces, i), height)
     if (page.length > 0 && y + piece.before + need > height + 0.01) {
       pages.push([])
       y = 0
@@ -40,6 +42,15 @@ function place(page: PlacedPiece[], piece: Piece, from: number): number {
   }
   page.push({ piece, y })
   return y + piece.height
+}
+
+/** What must find room below: the piece, its group when it begins one, and what a heading leads. */
+function heightTogether(pieces: readonly Piece[], i: number): number {
+  const piece = pieces[i]
+  if (piece === undefined) return 0
+  const next = pieces[i + 1]
+  if (piece.leads === true && next !== undefined) return piece.height + next.before + heightTogether(pieces, i + 1)
+  return startsGroup(pieces, i) ? groupHeight(pieces, i) : piece.height
 }
 
 const startsGroup = (pieces: readonly Piece[], i: number): boolean => {
