@@ -24,7 +24,7 @@ export interface CalendarPlan {
 }
 
 export const ALREADY_PAST = messageKind<{ readonly start: string; readonly begun: string; readonly finish: string }>({
-  code: 'N12',
+  code: 'N31',
   weight: 'note',
   source: 'common practice, no source',
   says: ({ start, begun, finish }) => ({

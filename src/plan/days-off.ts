@@ -4,7 +4,7 @@ import { type Message, messageKind, raise } from '../things/message.ts'
 import { addDays, type Day, day, daysBetween } from '../units/day.ts'
 
 export const NOT_A_DAY = messageKind<{ readonly word: string }>({
-  code: 'N13',
+  code: 'N32',
   weight: 'note',
   source: 'ISO 8601 dates',
   says: ({ word }) => ({

@@ -53,7 +53,7 @@ export function makePlan(job: Job, effort: Effort): Plan {
   const { built, messages } = build(context, effort)
   const work = tasks(context, built)
   const dates = calendar(context, work.tasks)
-  const bought = purchases(context, built)
+  const bought = purchases(context, built, work.tasks)
   const money = price(context, built, bought, dates.tasks)
   return {
     ...built,

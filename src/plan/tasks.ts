@@ -10,6 +10,7 @@ import { fittingTasks } from './tasks/fitting.ts'
 import { houseTasks } from './tasks/house.ts'
 import { linked } from './tasks/linked.ts'
 import { officeTasks } from './tasks/office.ts'
+import { paintTasks } from './tasks/paint.ts'
 import { shopTasks } from './tasks/shop.ts'
 import { upperTasks } from './tasks/upper.ts'
 import { workloadOf } from './tasks/workload.ts'
@@ -25,8 +26,9 @@ export function tasks(context: PlanContext, built: Built): TaskPlan {
   const paint = oldPaint(context, built)
   const drafts = linked([
     ...officeTasks(load, paint),
-    ...houseTasks(load, paint),
     ...shopTasks(load),
+    ...houseTasks(load, paint),
+    ...paintTasks(load),
     ...fittingTasks(load),
     ...upperTasks(load),
     ...finishingTasks(load),

@@ -1,6 +1,6 @@
 import { hinge } from '../../job/chapters/hardware.ts'
 import type { Purchase } from '../../things/supplies.ts'
-import { minorUnits, roundMoney } from '../../units/money.ts'
+import { roundMoney } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import type { FixingLine } from '../fixings.ts'
@@ -12,6 +12,8 @@ interface Sold {
   /** Figure rows: price of one unit, and how much is in a pack (1 when absent). */
   readonly price: string
   readonly pack?: string
+  /** The price is of a pack, not of one unit. */
+  readonly soldWhole?: true
   readonly spare: boolean
   readonly firstUsedBy: string
 }
@@ -30,15 +32,30 @@ const SOLD: readonly Sold[] = [
   { test: /screw/, price: 'price.screw', pack: 'pack.screws', spare: true, firstUsedBy: 'W3' },
   { test: /(^|[.-])pins?([.-]|$)|brad|nail/, price: 'price.pin', pack: 'pack.pins', spare: true, firstUsedBy: 'W3' },
   { test: /pva|wood-glue/, price: 'price.pva', pack: 'pack.pva', spare: false, firstUsedBy: 'W3' },
+  { test: /instant/, price: 'price.instant', pack: 'pack.instant', soldWhole: true, spare: false, firstUsedBy: 'F9' },
+  { test: /adhesive/, price: 'price.adhesive', pack: 'pack.caulk', soldWhole: true, spare: false, firstUsedBy: 'F9' },
   { test: /filler/, price: 'price.filler', pack: 'pack.filler', spare: false, firstUsedBy: 'D1' },
 ]
 const ANY: Sold = { test: /./, price: 'price.piece', spare: false, firstUsedBy: 'F4' }
 
 /** Screws, pins and anchors with a tenth spare, hinges, handles, glue: by the pack. */
 export const hardwarePurchases = (context: PlanContext, built: Built): readonly Purchase[] =>
-  built.fixings.lines
-    .filter((line) => line.count > 0)
-    .map((line) => (/adhesive/.test(line.id) ? adhesive(context, line) : packed(context, line)))
+  byItem(built.fixings.lines.filter((line) => line.count > 0)).map((line) => packed(context, line))
+
+/** Lines of one item together: the box on the shelf serves all its uses. */
+const byItem = (lines: readonly FixingLine[]): readonly FixingLine[] =>
+  [...new Set(lines.map((l) => `${l.item}|${l.unit}`))].flatMap((key) => {
+    const same = lines.filter((l) => `${l.item}|${l.unit}` === key)
+    const [first] = same
+    if (first === undefined) return []
+    return [
+      {
+        ...first,
+        use: [...new Set(same.map((l) => l.use))].join('; '),
+        count: same.reduce((n, l) => n + l.count, 0),
+      },
+    ]
+  })
 
 function packed(context: PlanContext, line: FixingLine): Purchase {
   const { figures } = context
@@ -56,7 +73,7 @@ function packed(context: PlanContext, line: FixingLine): Purchase {
     packSize,
     packs: Math.ceil(need / packSize - HAIR),
     spare: sold.spare ? 'a tenth spare is in the need' : '',
-    priceEach: roundMoney(figures.number(priceRow(context, sold)) * packSize),
+    priceEach: roundMoney(figures.number(priceRow(context, sold)) * (sold.soldWhole === true ? 1 : packSize)),
     priceKnown: 'invented',
     firstUsedBy: sold.firstUsedBy,
   }
@@ -67,23 +84,4 @@ const HAIR = 1e-9
 function priceRow(context: PlanContext, sold: Sold): string {
   const plain = lookAt(context.job, context.settle.used, undefined)(hinge) === 'plain'
   return sold.price === 'price.hinge-soft' && plain ? 'price.hinge-plain' : sold.price
-}
-
-/** Construction adhesive comes in cartridges of the size of caulk; lines count pieces (cartridges) or litres. */
-function adhesive({ figures }: PlanContext, line: FixingLine): Purchase {
-  const packSize = line.unit === 'l' ? figures.number('pack.caulk') : 1
-  return {
-    id: `hardware.${line.id}`,
-    item: line.item,
-    use: line.use,
-    shop: 'hardware',
-    need: line.count,
-    unit: line.unit,
-    packSize,
-    packs: Math.ceil(line.count / packSize - HAIR),
-    spare: '',
-    priceEach: minorUnits(figures.number('price.adhesive')),
-    priceKnown: 'invented',
-    firstUsedBy: 'F8',
-  }
 }

@@ -42,10 +42,10 @@ function filling(load: Workload): TaskDraft {
   }
 }
 
-/** Every pin leaves a hole that is filled. */
+/** Every trim pin leaves a hole that is filled; the pins of a back are not seen. */
 const holesOf = (load: Workload): number =>
   load.built.fixings.lines
-    .filter((l) => /(^|[.-])pins?([.-]|$)/.test(l.id) && !/shelf-pin/.test(l.id))
+    .filter((l) => l.id.startsWith('pin.') && l.id !== 'pin.back')
     .reduce((n, l) => n + l.count, 0)
 
 /** Hours along joints: `metres × hours a metre`. Common practice, no source. */
@@ -109,7 +109,7 @@ function caulking(load: Workload): readonly TaskDraft[] {
       hours: jointHours({ metres, perMetre: load.rate('caulk') }),
       wait: { clockHours: load.dry('caulk'), says: 'overnight; the cartridge’s own sheet replaces it' },
       tools: ['caulk gun', 'wet cloth', 'tooling stick', 'backer rod where the list says so'],
-      setOut: [`Joints ${numbersOf(joints)}, over the edge of the tape.`],
+      setOut: [`Joints ${numbersOf(joints)}, over the edge of the tape where there is one.`],
       checks: [
         i === 0 ? 'One bead, tooled once; kick plate to floor stays open.' : 'Filled flush: no hollow left to see.',
       ],
@@ -126,9 +126,7 @@ function touchUp(load: Workload): TaskDraft {
     title: 'Touch-up and wall coats; tape off while soft',
     after: ['D3', 'B7', ORDERS.coatings],
     needed: joints.joints.length > 0 || coating.areas.wall > 0,
-    hours:
-      load.rate('touch-up') * coating.areas.wall +
-      jointHours({ metres: jointMetres(load), perMetre: load.rate('caulk') }),
+    hours: load.rate('touch-up') * coating.areas.wall,
     work: 'joints',
     wait: { clockHours: load.dry('contact'), says: `${load.dry('contact')} h before anything touches it` },
     tools: ['brush', 'fine roller', 'knife for the tape'],
@@ -140,9 +138,6 @@ function touchUp(load: Workload): TaskDraft {
     cautions: highJoints(load),
   }
 }
-
-const jointMetres = (load: Workload): number =>
-  load.built.joints.joints.filter((j) => j.passes > 0).reduce((m, j) => m + inMetres(j.length), 0)
 
 function hanging(load: Workload): TaskDraft {
   const { leaves } = load.built.fronts

@@ -1,4 +1,5 @@
 import { edgeAt } from '../../geometry/edge.ts'
+import type { Part } from '../../things/part.ts'
 import { type Length, sum } from '../../units/length.ts'
 import type { Box } from '../boxes.ts'
 import type { Run } from '../slot.ts'
@@ -86,7 +87,7 @@ function cutOuts(load: Workload): TaskDraft {
   return {
     ...site,
     id: 'F3',
-    title: 'Cut-outs for devices',
+    title: 'Cut-outs and notches',
     after: ['F1', 'W9', 'B3'],
     needed: cut.length > 0,
     hours: load.rate('cut-out') * cut.reduce((n, p) => n + p.cutOuts.length, 0),
@@ -99,9 +100,12 @@ function cutOuts(load: Workload): TaskDraft {
       ),
     ),
     checks: ['Measured again from the level line and the plinth before the saw goes in.'],
-    cautions: [CAUTIONS.power, CAUTIONS.sawDust],
+    cautions: [...(cut.some(holdsDevice) ? [CAUTIONS.power] : []), CAUTIONS.sawDust],
   }
 }
+
+/** A notch for the baseboard meets no wire. */
+const holdsDevice = (part: Part): boolean => part.cutOuts.some((c) => !c.what.includes('notch'))
 
 function standing(load: Workload): TaskDraft {
   const { boxes } = load.built.boxes

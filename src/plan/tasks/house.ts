@@ -22,11 +22,14 @@ const protection = (load: Workload): TaskDraft => ({
   ...site,
   id: 'B1',
   title: 'Protect the floor and hearth, hang dust screens',
-  after: ['A2'],
+  // The room is not opened before the work is glued up: the client lives in it.
+  after: ['A2', 'W3', 'W5', 'W6'],
   needed: load.built.parts.length > 0 || maskedFace(load) > 0,
   hours: load.rate('protect'),
   tools: ['floor board or felt', 'sheeting', 'tape for floors', 'vacuum'],
-  setOut: [`Hearth covered ${load.show.withUnit(load.context.figures.length('mask.hearth-beyond'))} beyond the work.`],
+  setOut: load.built.mantel.breasts.some((b) => b.opening !== undefined)
+    ? [`Hearth covered ${load.show.withUnit(load.context.figures.length('mask.hearth-beyond'))} beyond the work.`]
+    : [],
   checks: ['Room empty to the work, doors sealed, a clear way out.'],
   cautions: [CAUTIONS.smokeAlarms, ...(hasFire(load) ? [CAUTIONS.hotOpening] : [])],
 })
@@ -104,12 +107,12 @@ function masonryCoats(load: Workload): readonly TaskDraft[] {
   const steps = coatSteps(load.built.coating, 'masonry', ['sealer', 'primer', 'top'])
   const first = ['B5', ORDERS.coatings]
   if (steps.length === 0 || maskedFace(load) === 0) return [absent('B6', first)]
-  return steps.map(({ line, says }, i) => ({
+  return steps.map(({ line, area, says }, i) => ({
     id: `B6.${i + 1}`,
     title: capital(says),
     after: i === 0 ? first : [`B6.${i}`],
     needed: true,
-    hours: load.rate('masonry-coat') * line.area,
+    hours: load.rate('masonry-coat') * area,
     place: 'site',
     work: 'paint',
     wait: {

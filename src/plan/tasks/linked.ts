@@ -2,7 +2,7 @@ import type { TaskDraft } from './draft.ts'
 
 /**
  * The needed drafts with `after` naming only needed ones: a dropped draft passes through what it waited for,
- * and the name of a repeated task (`D3`) stands for its last repeat (`D3.2`).
+ * the name of a repeated task (`D3`) stands for its last repeat (`D3.2`), and what another one already waits for is left out.
  */
 export function linked(drafts: readonly TaskDraft[]): readonly TaskDraft[] {
   const byId = new Map(drafts.map((d) => [d.id, d]))
@@ -13,5 +13,15 @@ export function linked(drafts: readonly TaskDraft[]): readonly TaskDraft[] {
     if (draft === undefined) return []
     return draft.needed ? [id] : draft.after.flatMap(resolve)
   }
-  return drafts.filter((d) => d.needed).map((d) => ({ ...d, after: [...new Set(d.after.flatMap(resolve))] }))
+  return shortest(drafts.filter((d) => d.needed).map((d) => ({ ...d, after: [...new Set(d.after.flatMap(resolve))] })))
+}
+
+/** Without the predecessors that stand before another predecessor anyway. */
+function shortest(drafts: readonly TaskDraft[]): readonly TaskDraft[] {
+  const before = new Map<string, ReadonlySet<string>>()
+  return drafts.map((d) => {
+    const further = new Set(d.after.flatMap((id) => [...(before.get(id) ?? [])]))
+    before.set(d.id, new Set([...d.after, ...further]))
+    return { ...d, after: d.after.filter((id) => !further.has(id)) }
+  })
 }

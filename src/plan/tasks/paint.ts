@@ -4,8 +4,12 @@ import { absent, capital, type TaskDraft } from './draft.ts'
 import { ORDERS, REQUESTS } from './office.ts'
 import { marksOf, type Workload } from './workload.ts'
 
-/** Sealer, primer and top coats of the built-ins, one task a coat; or the way to the spray shop and back. */
-export const paintTasks = (load: Workload): readonly TaskDraft[] => [...priming(load), ...topCoats(load)]
+/** Sealer, primer and top coats of the built-ins, one task a coat, or the way to the spray shop and back; then wrapping. */
+export const paintTasks = (load: Workload): readonly TaskDraft[] => [
+  ...priming(load),
+  ...topCoats(load),
+  wrapping(load),
+]
 
 const painted = (load: Workload) => marksOf(load.built.parts.filter((p) => p.coat !== undefined && p.coat.faces > 0))
 
@@ -22,12 +26,12 @@ function priming(load: Workload): readonly TaskDraft[] {
     ...(place === 'site' ? ['B1'] : []),
   ]
   if (steps.length === 0) return [absent('W7', first)]
-  return steps.map(({ line, says, sandAfter }, i) => ({
+  return steps.map(({ line, area, says, sandAfter }, i) => ({
     id: `W7.${i + 1}`,
     title: capital(i === 0 ? `sand every edge, then ${says}` : says),
     after: i === 0 ? first : [`W7.${i}`],
     needed: true,
-    hours: load.rate('prime') * line.area,
+    hours: load.rate('prime') * area,
     place,
     work: 'paint',
     wait: drying(line),
@@ -51,14 +55,14 @@ function topCoats(load: Workload): readonly TaskDraft[] {
   const steps = coatSteps(coating, 'built-in', ['top'])
   if (steps.length === 0) return [absent('W8', ['W7'])]
   const cure = load.dry('cure')
-  return steps.map(({ line, says, sandAfter }, i) => {
+  return steps.map(({ line, area, says, sandAfter }, i) => {
     const last = i === steps.length - 1
     return {
       id: `W8.${i + 1}`,
       title: capital(says),
       after: [i === 0 ? 'W7' : `W8.${i}`],
       needed: true,
-      hours: load.rate(coating.method === 'hand' ? 'brush' : 'spray') * line.area,
+      hours: load.rate(coating.method === 'hand' ? 'brush' : 'spray') * area,
       place: coating.where === 'site' ? 'site' : 'shop',
       work: 'paint',
       wait: last
@@ -93,3 +97,21 @@ function sprayShop(load: Workload): TaskDraft {
     cautions: [],
   }
 }
+
+const wrapping = (load: Workload): TaskDraft => ({
+  id: 'W9',
+  title: 'Check what came in, wrap, list the load',
+  after: ['W8', 'W3', REQUESTS.boxes, REQUESTS.fronts],
+  needed: load.built.parts.length > 0,
+  hours: load.rate('wrap') + checkingHours(load),
+  place: 'shop',
+  work: 'paint',
+  marks: marksOf(load.built.parts),
+  tools: ['paper', 'blankets', 'the mark written on each wrapping'],
+  checks: ['Every mark of the cut list and the requests ticked.'],
+  cautions: [],
+})
+
+/** Own hours to fetch and check what shops made; the way to the spray shop has its own task. */
+const checkingHours = (load: Workload): number =>
+  load.built.supply.requests.filter((r) => r.id !== 'spraying').reduce((sum, r) => sum + r.ownHours, 0)

@@ -1,19 +1,16 @@
 import { formula } from '../../things/formula.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
-import { ORDERS, REQUESTS } from './office.ts'
-import { paintTasks } from './paint.ts'
+import { ORDERS } from './office.ts'
 import { countOf, marksOf, sized, type Workload } from './workload.ts'
 
-/** Sawing, gluing, drilling, painting and wrapping, before the install. */
+/** Sawing, gluing and drilling. */
 export const shopTasks = (load: Workload): readonly TaskDraft[] => [
   sawing(load),
   boxMaking(load),
   leafMaking(load),
   drilling(load),
   gluing(load),
-  ...paintTasks(load),
-  wrapping(load),
 ]
 
 /** Hours of sawing: `sheets × rate a sheet + parts × rate a part`. Common practice, no source. */
@@ -149,17 +146,3 @@ function gluingTitle(mantels: number, shelves: number): string {
   if (mantels === 0) return 'Glue up the shelves'
   return shelves === 0 ? 'Glue up the mantel' : 'Glue up the mantel and shelves'
 }
-
-const wrapping = (load: Workload): TaskDraft => ({
-  id: 'W9',
-  title: 'Wrap, and list the load',
-  after: ['W8', 'W3', REQUESTS.boxes, REQUESTS.fronts],
-  needed: load.built.parts.length > 0,
-  hours: load.rate('wrap'),
-  place: 'shop',
-  work: 'paint',
-  marks: marksOf(load.built.parts),
-  tools: ['paper', 'blankets', 'the mark written on each wrapping'],
-  checks: ['Every mark of the cut list and the requests ticked.'],
-  cautions: [],
-})
