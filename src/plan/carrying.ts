@@ -36,7 +36,7 @@ export const heavyLift = messageKind<{
   says: ({ mark, mass, because, alone }) => ({
     short: `${mark} weighs ${mass}: ${because}.`,
     why: `One person lifts at most ${alone}, and less with the arms out or the body twisted.`,
-    todo: 'Have a second person or a lift aid there, or make it in smaller pieces and join them where they stand.',
+    todo: 'Have a second person or a lift aid there; have a sheet cut down where it is bought; make a large piece in parts joined where they stand.',
   }),
 })
 

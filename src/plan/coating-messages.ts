@@ -52,7 +52,7 @@ export const sprayingOnSite = messageKind<{ readonly coating: string }>({
 
 /** Drying times of the trade stand until the tin is here. */
 export const dryingFromTheTin = messageKind<{ readonly coatings: string }>({
-  code: 'N12',
+  code: 'N14',
   weight: 'note',
   source: 'common practice, no source; the sheet of the product governs',
   says: ({ coatings }) => ({

@@ -21,7 +21,7 @@ export function withFrontDetails(
 function leafDetails(context: PlanContext, leaf: Leaf): readonly string[] {
   const { show } = context
   return [
-    `hinges on the left or right, seen from the front: ${leaf.hingeSide}`,
+    `hung on the ${leaf.hingeSide}, seen from the front`,
     `overlay at the hinge side ${show.withUnit(overlayOf(context, leaf))}, to choose the hinge by`,
     `${leaf.cups.length} cups, centres ${leaf.cups.map(show.length).join(', ')} from the lower end`,
     ...leaf.handleHoles.map(

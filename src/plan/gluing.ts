@@ -9,7 +9,6 @@ import type { FixingLine } from './fixing-line.ts'
 import { parseMark } from './marks.ts'
 
 const MM3_PER_LITRE = 1e6
-const ML_PER_LITRE = 1000
 const GRAMS_PER_KILOGRAM = 1000
 
 /** Litres of construction adhesive: length × beads × section of a bead (mm²). */
@@ -44,18 +43,18 @@ export function gluing({ figures }: PlanContext, parts: readonly Part[]): readon
       unit: 'l',
     },
     {
-      id: 'instant-adhesive',
-      item: 'instant adhesive',
+      id: 'instant-glue',
+      item: `instant adhesive, bottle of ${figures.number('glue.instant-bottle')} ml`,
       use: 'holds a cleat while it is screwed; carries nothing',
-      count: (count(dabs) * figures.number('glue.instant-dab')) / ML_PER_LITRE,
-      unit: 'l',
+      count: Math.ceil((count(dabs) * figures.number('glue.instant-dab')) / figures.number('glue.instant-bottle')),
+      unit: 'piece',
     },
     {
       id: 'pva',
       item: 'wood glue',
       use: 'shelf skins on edges and ribs, mantel layers',
-      count: grams / GRAMS_PER_KILOGRAM,
-      unit: 'kg',
+      count: grams / GRAMS_PER_KILOGRAM / figures.number('density.pva'),
+      unit: 'l',
     },
   ]
 }

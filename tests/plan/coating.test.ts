@@ -95,9 +95,9 @@ describe('coating', () => {
 
   it('spraying in the house is asked, with ventilation, masks, flames and sealed rooms', () => {
     const plan = planFor({ paintPlace: 'site', paintMethod: 'hvlp' })
-    expect(codes(plan)).toEqual(['C13', 'N12'])
+    expect(codes(plan)).toEqual(['C13', 'N14'])
     expect(plan.messages[0]?.todo).toMatch(/fan.*mask.*flame.*sealed/)
-    expect(codes(planFor({ paintPlace: 'site', paintMethod: 'hand', builtInSystem: 'water-enamel' }))).toEqual(['N12'])
+    expect(codes(planFor({ paintPlace: 'site', paintMethod: 'hand', builtInSystem: 'water-enamel' }))).toEqual(['N14'])
   })
 
   it.each(['site', 'shop'])('isocyanates are never sprayed here (%s): a stop', (paintPlace) => {

@@ -31,7 +31,7 @@ export interface PanelPlan {
 
 /** Sheets whose parts wait for a measurement: counted and ordered, not sawn. */
 export const sheetsOnHold = messageKind<{ readonly sheets: string; readonly marks: string }>({
-  code: 'N13',
+  code: 'N15',
   weight: 'note',
   source: 'common practice, no source',
   says: ({ sheets, marks }) => ({

@@ -26,8 +26,8 @@ export interface Saw {
 
 /**
  * How a sheet is sawn: the tree of its through-cuts, found from where the parts lie, whoever laid them.
- * `first` says what decides where both directions are possible: the cut across (a heavy sheet is shortened before it is
- * ripped), or the larger piece of waste left whole.
+ * `first` says what decides where both directions are possible: the cut across where it parts the parts (a heavy sheet
+ * is shortened before it is ripped), or the larger piece of waste left whole.
  * Undefined when through-cuts alone cannot free every part.
  */
 export function sawTree(spots: readonly Spot[], whole: Rectangle, saw: Saw): SawPiece | undefined {
@@ -37,7 +37,7 @@ export function sawTree(spots: readonly Spot[], whole: Rectangle, saw: Saw): Saw
   const ways = (['across', 'along'] as const).map((direction) => sawnInto(spots, whole, saw, direction))
   const [across, along] = ways
   if (across === undefined || along === undefined) return across ?? along
-  if (saw.first === 'across') return across
+  if (saw.first === 'across' && shortens(across)) return across
   return largestWaste(along) > largestWaste(across) ? along : across
 }
 
@@ -87,6 +87,10 @@ function stripsOf(spots: readonly Spot[], whole: Rectangle, kerf: number, direct
   const end = whole[from] + whole[size]
   return end > at ? [...strips, { from: at, extent: end - at, spots: [] }] : strips
 }
+
+/** Whether a first cut leaves two pieces to saw on with, and not only an end taken off. */
+const shortens = (piece: SawPiece): boolean =>
+  piece.kind === 'sawn' && piece.into.filter((p) => p.kind !== 'waste').length > 1
 
 const rectangle = ({ x, y, length, width }: Rectangle): Rectangle => ({ x, y, length, width })
 

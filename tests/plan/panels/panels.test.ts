@@ -62,7 +62,7 @@ describe('panel layouts of a job', () => {
       ['sheet', true, ['L1-S1']],
       ['hold', false, ['L1-B1']],
     ])
-    expect(messages).toMatchObject([{ code: 'N13', weight: 'note', about: 'a.returns' }])
+    expect(messages).toMatchObject([{ code: 'N15', weight: 'note', about: 'a.returns' }])
     expect(messages[0]?.why).toContain('L1-B1')
   })
 

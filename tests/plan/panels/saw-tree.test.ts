@@ -85,10 +85,17 @@ describe('the saw order of a sheet', () => {
   })
 
   it('a light sheet is parted so that the larger piece of waste stays whole', () => {
-    const long = { block: 0, x: 0, y: 0, length: 1800 * MM, width: 300 * MM, turned: false }
+    const piece = (block: number, x: number) => ({
+      block,
+      x: x * MM,
+      y: 0,
+      length: 900 * MM,
+      width: 300 * MM,
+      turned: false,
+    })
     const whole = { x: 0, y: 0, length: 2000 * MM, width: 1000 * MM }
     const firstOf = (first: 'across' | 'largest-waste') => {
-      const tree = sawTree([long], whole, { kerf: KERF, first })
+      const tree = sawTree([piece(0, 0), piece(1, 903)], whole, { kerf: KERF, first })
       return tree?.kind === 'sawn' ? tree.direction : undefined
     }
     expect([firstOf('across'), firstOf('largest-waste')]).toEqual(['across', 'along'])
