@@ -48,7 +48,7 @@ export function shelfBay(
     figures: context.figures,
     cut: context.cut,
   }
-  const longestPlace = placeOf(longestBody(context, room, stand), stand)
+  const longestPlace = shelfPlaceOf(longestBody(context, room, stand), stand)
   const thickness = context.settle.choice(shelfThickness, wall.bay, () => {
     const thinnest = thinnestThatCarries(context, {
       place: longestPlace,
@@ -121,7 +121,7 @@ function startOnFlat(wall: FlatWall, usual: Stretch, length: Length): Length {
 }
 
 /** What a body is to the kind of shelf: lengths, and what its ends meet. */
-export const placeOf = (body: BodyShape, ends: Pick<ShelfBay, 'left' | 'right'>): ShelfPlace => ({
+export const shelfPlaceOf = (body: BodyShape, ends: Pick<ShelfBay, 'left' | 'right'>): ShelfPlace => ({
   depth: body.depth,
   back: body.back,
   front: body.front,

@@ -5,7 +5,7 @@ import { questionKey } from '../things/field.ts'
 import { type Fix, type Message, raise } from '../things/message.ts'
 import { type Length, less, nanometres, over, size, sum, times } from '../units/length.ts'
 import type { PlanContext } from './context.ts'
-import { placeOf, type ShelfBay, screwsFor } from './shelf-bay.ts'
+import { type ShelfBay, screwsFor, shelfPlaceOf } from './shelf-bay.ts'
 import { backCleatScrews } from './shelf-cleat-screws.ts'
 import {
   returnsDiffer,
@@ -21,7 +21,7 @@ import {
 } from './shelf-messages.ts'
 import type { ShelfAt } from './shelf-parts.ts'
 import {
-  type Carried,
+  type CarriedShelf,
   NEWTONS_PER_POUND_FORCE,
   type Strength,
   screwHolds,
@@ -75,8 +75,8 @@ function passing({ figures, show }: PlanContext, { bay, shelf, body }: ShelfAt):
     : [raise(shelfEndStrip, where, { shelf: shelf.number, gap, caulked: show.withUnit(caulked) })]
 }
 
-function carriedBy(context: PlanContext, { bay, body }: ShelfAt, pressure: number): Carried {
-  const place = placeOf(body, bay)
+function carriedBy(context: PlanContext, { bay, body }: ShelfAt, pressure: number): CarriedShelf {
+  const place = shelfPlaceOf(body, bay)
   return { place, make: bay.make, pressure, screws: screwsFor(context, bay.room, { place, x: body.x, make: bay.make }) }
 }
 
@@ -119,7 +119,7 @@ const thicknessFix = ({ show }: PlanContext, { shelf }: ShelfAt, value: Length):
 function hanging(
   context: PlanContext,
   at: ShelfAt,
-  carried: Carried,
+  carried: CarriedShelf,
   found: Extract<Strength, { readonly kind: 'hangs' }>,
 ): readonly Message[] {
   const { shelf, bay } = at
@@ -162,7 +162,7 @@ function hanging(
 }
 
 /** The deepest shelf, by the half inch or centimetre, whose screws hold. */
-function deepestThatHolds(context: PlanContext, carried: Carried): Length | undefined {
+function deepestThatHolds(context: PlanContext, carried: CarriedShelf): Length | undefined {
   const step = context.figures.length('mantel.height-step')
   const least = context.figures.length('shelf.depth-least')
   const steps = Math.floor(carried.place.depth / step)
@@ -175,7 +175,7 @@ function fixing(context: PlanContext, at: ShelfAt): readonly Message[] {
   const { bay, shelf, body } = at
   const { wall } = bay.room
   if (wall.waits.fixing.length > 0) return []
-  const cleat = hollowShelf.cleats(placeOf(body, bay), bay.make)[0]
+  const cleat = hollowShelf.cleats(shelfPlaceOf(body, bay), bay.make)[0]
   if (cleat === undefined) return []
   const x = sum(body.x, over(less(body.back, cleat.length), 2))
   const { studs: found } = backCleatScrews(context, cleat, { x, fixing: wall.fixing })

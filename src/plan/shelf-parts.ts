@@ -10,7 +10,7 @@ import { endJointGaps } from './end-joint.ts'
 import { madePart } from './made-part.ts'
 import { runPartMark } from './marks.ts'
 import { mdf, softwood } from './materials.ts'
-import { placeOf, type ShelfBay } from './shelf-bay.ts'
+import { type ShelfBay, shelfPlaceOf } from './shelf-bay.ts'
 import type { Shelf } from './shelves.ts'
 import { tapered } from './taper.ts'
 
@@ -25,7 +25,7 @@ export interface ShelfAt {
 
 /** Skins, front edge, ends and ribs of one shelf, and its cleats. */
 export function shelfParts(context: PlanContext, at: ShelfAt): readonly Part[] {
-  const place = placeOf(at.body, at.bay)
+  const place = shelfPlaceOf(at.body, at.bay)
   const cleats = hollowShelf.cleats(place, at.bay.make).filter((c) => c.length > 0 && c.height > 0)
   return [
     ...hollowShelf.pieces(place, at.bay.make).map((piece) => piecePart(context, at, piece)),

@@ -4,9 +4,11 @@ import { formula } from '../things/formula.ts'
 import { inches, type Length, longest, over, ratio, shortest } from '../units/length.ts'
 import type { PlanContext } from './context.ts'
 
+const OFFERED = ['shelf.thickness-1', 'shelf.thickness-2', 'shelf.thickness-3', 'shelf.thickness-4'] as const
+
 /** Thicknesses offered, thinnest first. */
 export const offeredThicknesses = ({ figures }: PlanContext): readonly Length[] =>
-  ['1', '2', '3', '4'].map((n) => figures.length(`shelf.thickness-${n}`))
+  OFFERED.map((id) => figures.length(id))
 
 /** Load on a shelf, Pa. */
 export const shelfPressure = ({ figures }: PlanContext, load: 'books' | 'ornaments'): number =>
@@ -21,7 +23,7 @@ export const sagLimit = formula<{ front: Length; spanOver: number; seen: Length 
 const limitFor = ({ figures }: PlanContext, front: Length): Length =>
   sagLimit({ front, spanOver: figures.number('sag.shelf'), seen: figures.length('shelf.sag-most') })
 
-export interface Carried {
+export interface CarriedShelf {
   readonly place: ShelfPlace
   readonly make: ShelfMake
   readonly pressure: number
@@ -34,7 +36,7 @@ export type Strength =
   | { readonly kind: 'hangs'; readonly pull: number; readonly holds: number; readonly passes: boolean }
 
 /** Between two walls a shelf spans from side cleat to side cleat; with a free end it hangs on its back cleat. */
-export function strengthOf(context: PlanContext, { place, make, pressure, screws }: Carried): Strength {
+export function strengthOf(context: PlanContext, { place, make, pressure, screws }: CarriedShelf): Strength {
   if (place.left === 'wall' && place.right === 'wall') {
     const sag = hollowShelf.sag(place, make, pressure)
     const limit = limitFor(context, place.front)
@@ -72,7 +74,7 @@ export const withdrawal = formula<{ constant: number; gravity: number; diameter:
 /** The thinnest thickness offered that carries the load; the thickest when none does. */
 export function thinnestThatCarries(
   context: PlanContext,
-  carried: Carried,
+  carried: CarriedShelf,
 ): { readonly thickness: Length; readonly passes: boolean } {
   const offered = offeredThicknesses(context).filter((t) => t >= hollowShelf.leastThickness(carried.make))
   const passing = offered.find((thickness) => strengthOf(context, withThickness(carried, thickness)).passes)
@@ -80,7 +82,7 @@ export function thinnestThatCarries(
   return { thickness: passing ?? thickest, passes: passing !== undefined }
 }
 
-const withThickness = (carried: Carried, thickness: Length): Carried => ({
+const withThickness = (carried: CarriedShelf, thickness: Length): CarriedShelf => ({
   ...carried,
   make: { ...carried.make, thickness },
 })

@@ -9,7 +9,7 @@ import type { BodyShape } from './body-shape.ts'
 import type { PlanContext } from './context.ts'
 import type { MantelPlan } from './mantel.ts'
 import { runPartMark } from './marks.ts'
-import { placeOf, type ShelfBay, type ShelfPanels, shelfBay } from './shelf-bay.ts'
+import { type ShelfBay, type ShelfPanels, shelfBay, shelfPlaceOf } from './shelf-bay.ts'
 import { bayNotes, shelfMessages, unbuildable } from './shelf-checks.ts'
 import { shelvesOverDevices } from './shelf-devices.ts'
 import { shelfRoom } from './shelf-heights.ts'
@@ -140,7 +140,7 @@ function shelfAt(
     offsetLeft: body.offsetLeft,
     offsetRight: body.offsetRight,
     cleatTop: hollowShelf.cleatTop(at.z, bay.make),
-    sag: hollowShelf.sag(placeOf(body, bay), bay.make, among.panels.pressure),
+    sag: hollowShelf.sag(shelfPlaceOf(body, bay), bay.make, among.panels.pressure),
     waitsFor: shelfWaits(context, bay, among),
   }
   return { bay, shelf, body, firstCleat: at.index * cleatCount(bay) + 1 }

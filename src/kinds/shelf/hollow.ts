@@ -1,4 +1,5 @@
-import { type Length, less, over, sum, times, ZERO } from '../../units/length.ts'
+import { type Length, less, over, size, sum, times, ZERO } from '../../units/length.ts'
+import { showLengthWithUnit } from '../../units/show-length.ts'
 import type { ShelfCleat, ShelfEnd, ShelfKind, ShelfMake, ShelfPiece, ShelfPlace } from './contract.ts'
 import { hollowPull, hollowSag } from './hollow-strength.ts'
 
@@ -112,9 +113,16 @@ function ribs(place: ShelfPlace, make: ShelfMake): readonly ShelfPiece[] {
       panel: 'edge',
       coatedFaces: 0,
       shows: '',
-      details: ['Against the front edge; the space behind them is for the back cleat.'],
+      details: ['Against the front edge; the space behind them is for the back cleat.', endRibWords(place, make)],
     },
   ]
+}
+
+/** A side cleat enters between end and rib, and a slanting end takes its offset besides. */
+const endRibWords = (place: ShelfPlace, { figures }: ShelfMake): string => {
+  const slant = size(less(place.extent, place.back))
+  const inset = sum(figures.length('cleat.depth'), figures.length('shelf.rib-end'), slant)
+  return `The outermost ribs stand ${showLengthWithUnit(inset, figures.units)} or more in from the ends.`
 }
 
 /** Room a cleat leaves at the end of the back cleat: a side cleat with its play, or the end piece with its play. */
