@@ -1,14 +1,14 @@
 import { answerOf, type Job, withAnswer } from '../job/job.ts'
-import { type Field, NOT_MEASURED } from '../things/field.ts'
+import { type Entry, type Field, NOT_MEASURED } from '../things/field.ts'
 import type { Question } from './asked.ts'
 import { askingOf } from './asking.ts'
-import { type Draft, draftOfRows, EMPTY_DRAFT, rowsWithLine } from './draft.ts'
+import { type Draft, draftAtRow, draftOfRows, EMPTY_DRAFT, rowsWithLine } from './draft.ts'
 import { enter } from './enter.ts'
 import type { Entered } from './entered.ts'
 import { questionOn, type Said, type Session, type Undoable } from './session.ts'
 import { planned } from './settle-answer.ts'
 import type { Stepped } from './stepped.ts'
-import { draftHere, readTyped } from './type-into.ts'
+import { draftHere, readTyped, rowTexts, WHOLE_TABLE_WORDS } from './type-into.ts'
 
 /** Undo steps kept, also on disk. */
 const MOST_UNDO = 500
@@ -20,30 +20,38 @@ export function acceptQuestion(session: Session): Stepped {
   const draft = draftHere(session) ?? EMPTY_DRAFT
   const typed = draft.line.text.trim()
   if (typed === '') return acceptEmpty(session, question, draft)
-  const { said } = session
-  if (said.kind === 'held' && said.text === draft.line.text) return accepted(session, question, said.value, draft)
+  const { entry } = question.field
   const entered = readTyped(session, question, draft.line.text)
-  return acceptEntered(session, question, draft, entered)
-}
-
-function acceptEntered(session: Session, question: Question, draft: Draft, entered: Entered): Stepped {
   if (entered.kind === 'refused') return stay(session, { kind: 'error', says: entered.says })
-  if (entered.kind === 'held')
-    return stay(session, { kind: 'held', says: entered.says, value: entered.value, text: draft.line.text })
-  return accepted(session, question, entered.value, draft, entered.echo)
+  if (entry.kind === 'table' && !WHOLE_TABLE_WORDS.test(typed)) return acceptRows(session, question, entry, draft)
+  return (
+    heldBack(session, draft, entered) ??
+    answered(session, question, entered.value, { kind: 'echo', says: entered.echo })
+  )
 }
 
-/** A table takes its rows one by one and stays; anything else is the whole answer. */
-function accepted(session: Session, question: Question, value: unknown, draft: Draft, echo = ''): Stepped {
-  const isRow = question.field.entry.kind === 'table' && !Array.isArray(value) && typeof value === 'object'
-  if (!isRow) return answered(session, question, value, { kind: 'echo', says: echo })
-  const rows = rowsWithLine(draft)
+/** A probable slip is asked about once; Enter on the very same text takes it. */
+function heldBack(session: Session, draft: Draft, entered: Entered): Stepped | undefined {
+  const { said } = session
+  if (entered.kind !== 'held' || (said.kind === 'held' && said.text === draft.line.text)) return undefined
+  return stay(session, { kind: 'held', says: entered.says, value: entered.value, text: draft.line.text })
+}
+
+/** The typed row, or the pasted ones, from the current row on: each is an answer on disk, and the table stays for the next. */
+function acceptRows(session: Session, question: Question, entry: TableEntry, draft: Draft): Stepped {
+  const lines = draft.line.text.split(/\r\n|\r|\n/).filter((line) => line.trim() !== '')
+  const rows = [...draft.rows.slice(0, draft.row), ...lines, ...draft.rows.slice(draft.row + lines.length)]
   const whole = enter(rows.join('\n'), askingOf(question, session.job, session.plan, session.today))
   if (whole.kind === 'refused') return stay(session, { kind: 'error', says: whole.says })
-  const next: Draft = { ...draftOfRows(rows), row: draft.row + 1, line: { text: rows[draft.row + 1] ?? '', cursor: 0 } }
-  const stepped = answered(session, question, whole.value, { kind: 'echo', says: echo }, question)
+  const slip = heldBack(session, draft, whole)
+  if (slip !== undefined) return slip
+  const kept = rowTexts(whole.value, entry, session.plan.show)
+  const next: Draft = draftAtRow(draftOfRows(kept), draft.row + lines.length)
+  const stepped = answered(session, question, whole.value, { kind: 'echo', says: whole.echo }, question)
   return { ...stepped, session: { ...stepped.session, drafts: { ...session.drafts, [question.key]: next } } }
 }
+
+type TableEntry = Extract<Entry, { kind: 'table' }>
 
 /** Nothing typed. The plan goes on with what it uses; a measurement nobody took is kept as exactly that. */
 function acceptEmpty(session: Session, question: Question, draft: Draft): Stepped {

@@ -10,11 +10,11 @@ export const waitingConfirms = (job: Job, messages: readonly Message[]): readonl
 export const isConfirmed = (job: Job, message: Message): boolean =>
   job.confirmed.some((c) => sameMatter(c, message) && sameValues(c.values, message.values))
 
-/** The job with a yes to this message, kept with its day and numbers; an older yes to the same matter is replaced. */
+/** The job with a yes to this message, kept with its day and numbers. */
 export const withConfirmation = (job: Job, message: Message, on: Day): Job => ({
   ...job,
   confirmed: [
-    ...job.confirmed.filter((c) => !sameMatter(c, message)),
+    ...job.confirmed.filter((c) => !(sameMatter(c, message) && sameValues(c.values, message.values))),
     { code: message.code, about: message.about, on, values: message.values },
   ],
 })

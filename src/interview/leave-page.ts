@@ -4,7 +4,7 @@ import type { Fix, Message } from '../things/message.ts'
 import { waitingConfirms, withConfirmation } from './confirmed.ts'
 import { EMPTY_DRAFT, withoutDraft } from './draft.ts'
 import { reviewOf } from './review.ts'
-import { messageOn, type Page, pageOf, type Session, standOf, type Undoable } from './session.ts'
+import { messageOn, messagePageOf, type Page, pageOf, type Session, standOf, type Undoable } from './session.ts'
 import type { Effect, Stepped } from './stepped.ts'
 import { draftHere, messageDraft } from './type-into.ts'
 import { previousStand } from './walk.ts'
@@ -34,8 +34,7 @@ export function chooseReviewLine(session: Session): Stepped {
   const line = lines[page.line]
   if (line === undefined) return { session, effects: [] }
   if (line.kind === 'answer') return moveTo({ ...session, backTo: page }, { kind: 'question', key: line.key })
-  if (line.kind === 'message')
-    return moveTo(session, { kind: 'message', code: line.message.code, about: line.message.about, onward: page })
+  if (line.kind === 'message') return moveTo(session, messagePageOf(line.message, page))
   return writeOrSayWhy(session)
 }
 

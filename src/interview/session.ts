@@ -26,8 +26,27 @@ export type Page =
   | { readonly kind: 'question'; readonly key: QuestionKey }
   | { readonly kind: 'review'; readonly line: number }
   /** A stop or confirm on its own: its numbered ways out, or the explicit yes. `onward` = where to go afterwards. */
-  | { readonly kind: 'message'; readonly code: string; readonly about: QuestionKey; readonly onward: Page }
+  | MessagePage
   | { readonly kind: 'help'; readonly key: QuestionKey; readonly onward: Page }
+
+/** Several pieces can raise the same message about one question: place and words tell them apart. */
+export interface MessagePage {
+  readonly kind: 'message'
+  readonly code: string
+  readonly about: QuestionKey
+  readonly place: string
+  readonly short: string
+  readonly onward: Page
+}
+
+export const messagePageOf = ({ code, about, place, short }: Message, onward: Page): MessagePage => ({
+  kind: 'message',
+  code,
+  about,
+  place,
+  short,
+  onward,
+})
 
 /** What stands under the input: what was understood, or what is wrong. */
 export type Said =
@@ -113,6 +132,9 @@ export const questionOn = (session: Pick<Session, 'asked' | 'page'>): Question |
 
 /** The message a page is about; undefined once the plan no longer raises it. */
 export const messageOn = (page: Page, plan: Plan): Message | undefined =>
-  page.kind === 'message' ? plan.messages.find((m) => m.code === page.code && m.about === page.about) : undefined
+  page.kind === 'message' ? plan.messages.find((m) => isAbout(page, m)) : undefined
+
+const isAbout = (page: MessagePage, m: Message): boolean =>
+  m.code === page.code && m.about === page.about && m.place === page.place && m.short === page.short
 
 export const keptOf = (session: Session): Kept => ({ job: session.job, at: standOf(session.page), undo: session.undo })

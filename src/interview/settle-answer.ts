@@ -3,7 +3,7 @@ import type { Plan } from '../plan/plan.ts'
 import type { Message } from '../things/message.ts'
 import { askedQuestions } from './asked.ts'
 import { withoutDraft } from './draft.ts'
-import { type Page, pageOf, type Session, standOf, type Underway } from './session.ts'
+import { messagePageOf, type Page, pageOf, type Session, standOf, type Underway } from './session.ts'
 import type { Stepped } from './stepped.ts'
 import { nextStand } from './walk.ts'
 
@@ -52,7 +52,7 @@ function nextPage(session: Session, { job, from, to }: Underway, plan: Plan): Pa
   const asked = askedQuestions(job, plan.used)
   const after = to ?? pageOf(nextStand(job, asked, from))
   const stop = job === session.job ? undefined : newStop(session.plan, plan, from)
-  return stop === undefined ? after : { kind: 'message', code: stop.code, about: stop.about, onward: after }
+  return stop === undefined ? after : messagePageOf(stop, after)
 }
 
 const newStop = (before: Plan, after: Plan, about: string | undefined): Message | undefined =>

@@ -2,8 +2,9 @@ import { type Column, type Entry, type Field, NOT_MEASURED } from '../things/fie
 import { type Bay, namedBays } from '../things/place.ts'
 import type { Show } from '../things/show.ts'
 import { type Day, showDayAndYear } from '../units/day.ts'
-import type { Length } from '../units/length.ts'
+import { type Length, NM_PER_MM } from '../units/length.ts'
 import { type Money, showMoney } from '../units/money.ts'
+import { parseLength } from '../units/parse-length.ts'
 
 /** An answer as the review and the question show it, in the job's units: `41 1/4`, `left 15 1/2, right 15 5/8`, `three rows`. */
 export function showAnswer(field: Pick<Field, 'entry'>, value: unknown, show: Show): string {
@@ -68,4 +69,14 @@ export function showCell(value: Length | string | undefined, column: Column, sho
 
 /** A kept row as one would type it again. */
 export const typedRow = (row: CellRow, columns: readonly Column[], show: Show): string =>
-  columns.map((c) => showCell(row[c.id], c, show)).join('  ')
+  columns.map((c) => typedCell(row[c.id], c, show)).join('  ')
+
+const typedCell = (value: Length | string | undefined, column: Column, show: Show): string =>
+  typeof value === 'number' ? typedLength(value, show) : showCell(value, column, show)
+
+/** A length so written that it reads as the very same one; what the job's marks cannot show is written in millimetres. */
+export function typedLength(value: Length, show: Show): string {
+  const own = show.length(value)
+  const again = parseLength(own, show.units)
+  return again.kind === 'read' && again.value === value ? own : `${value / NM_PER_MM} mm`
+}

@@ -1,5 +1,6 @@
 import { answerOf } from '../job/job.ts'
-import { NOT_MEASURED } from '../things/field.ts'
+import { type Entry, NOT_MEASURED } from '../things/field.ts'
+import type { Show } from '../things/show.ts'
 import type { Question } from './asked.ts'
 import { askingOf } from './asking.ts'
 import { type Draft, draftOfRows, EMPTY_DRAFT } from './draft.ts'
@@ -24,9 +25,12 @@ export const messageDraft = (code: string): string => `message ${code}`
 function begunDraft(session: Session, { field, place }: Question): Draft {
   const value = answerOf(session.job, field, place)
   if (field.entry.kind !== 'table' || value === undefined || value === NOT_MEASURED) return EMPTY_DRAFT
-  const { columns } = field.entry
-  return draftOfRows((value as readonly Row[]).map((row) => typedRow(row, columns, session.plan.show)))
+  return draftOfRows(rowTexts(value, field.entry, session.plan.show))
 }
+
+/** The rows of a kept table as one would type them again; read again they give the very same lengths. */
+export const rowTexts = (value: unknown, entry: Extract<Entry, { kind: 'table' }>, show: Show): readonly string[] =>
+  Array.isArray(value) ? value.map((row: Row) => typedRow(row, entry.columns, show)) : []
 
 /** The session with the line being typed changed, and what it reads as so far. */
 export function typeInto(session: Session, change: (line: Line) => Line): Session {
@@ -60,4 +64,5 @@ export function readTyped(session: Session, question: Question, text: string): E
   return wholeTable ? enter(text, asking) : enterRow(text, entry, asking)
 }
 
-const WHOLE_TABLE_WORDS = /^(?:none|nm|not measured(?: yet)?|not yet|(?:as )?suggested)$/i
+/** Words that answer a table as a whole. */
+export const WHOLE_TABLE_WORDS = /^(?:none|nm|not measured(?: yet)?|not yet|(?:as )?suggested)$/i

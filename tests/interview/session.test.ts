@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { readAnswers } from '../../src/interview/answers.ts'
 import type { Kept, Session } from '../../src/interview/session.ts'
 import { step } from '../../src/interview/step.ts'
-import { inches } from '../../src/units/length.ts'
+import { inches, millimetres } from '../../src/units/length.ts'
 import { happen, newSession, sessionOf, TODAY, typed } from './play.ts'
 
 const at = (session: Session) => (session.page.kind === 'question' ? session.page.key : session.page.kind)
@@ -94,6 +94,18 @@ describe('a table', () => {
     const two = typed(typed(widths(), '4 41 1/4'), '36 41')
     const wiped = happen(happen(two, { kind: 'move', by: -2 }), { kind: 'edit', edit: { kind: 'clear' } })
     expect(happen(wiped, { kind: 'enter' }).job.facts.a?.widths).toEqual([{ height: inches(36), back: inches(41) }])
+  })
+  it('adds pasted rows to those that stand', () => {
+    const pasted = typed(typed(widths(), '4 41 1/4 41 3/8'), '36 41 41 1/8\n84 40 7/8 40 15/16')
+    expect(pasted.job.facts.a?.widths).toHaveLength(3)
+  })
+  it('keeps a length no inch mark can show when another row is added later', () => {
+    const one = typed(widths(), '4 1048mm')
+    const back = happen(happen(one, { kind: 'enter' }), { kind: 'back' })
+    expect(typed(back, '36 41').job.facts.a?.widths).toEqual([
+      { height: inches(4), back: millimetres(1048) },
+      { height: inches(36), back: inches(41) },
+    ])
   })
   it('takes a pasted column of rows', () => {
     const pasted = typed(widths(), '4 41 1/4 41 3/8\n36 41 41 1/8\n84 40 7/8 40 15/16\n')

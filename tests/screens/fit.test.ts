@@ -4,7 +4,7 @@ import { readAnswers } from '../../src/interview/answers.ts'
 import { everyQuestion } from '../../src/interview/asked.ts'
 import { askingOf } from '../../src/interview/asking.ts'
 import { enter } from '../../src/interview/enter.ts'
-import { type Session, startSession } from '../../src/interview/session.ts'
+import { messagePageOf, type Session, startSession } from '../../src/interview/session.ts'
 import { title } from '../../src/job/chapters/job.ts'
 import { bays } from '../../src/job/chapters/wall.ts'
 import { emptyJob, type Job, withAnswer } from '../../src/job/job.ts'
@@ -103,16 +103,11 @@ describe.each(JOBS)('every question of the job: %s', (_, job) => {
         for (const text of lines) expect(cellsOf(text), text).toBeLessThanOrEqual(size.columns)
       }
       for (const m of plan.messages) {
-        const page = { kind: 'message', code: m.code, about: m.about, onward: { kind: 'review', line: 0 } } as const
+        const page = messagePageOf(m, { kind: 'review', line: 0 })
         const lines = linesOf({ ...base, page }, size)
         expect(lines.length).toBe(size.rows - 1)
-        expect(
-          shows(
-            lines.map((l) => l.slice(0, size.columns >= 100 ? 70 : 99)),
-            m.short,
-            size.columns < 80 ? 13 : 16,
-          ),
-        ).toBe(true)
+        const text = lines.map((l) => (size.columns >= 100 ? l.slice(0, 70) : l))
+        expect(shows(text, m.short, size.columns < 80 ? 13 : 16), `${m.short}\n${lines.join('\n')}`).toBe(true)
       }
     }
   })
