@@ -11,8 +11,8 @@ export interface Terminal {
   /** Sends keys as the terminal would. */
   readonly type: (keys: string) => void
   readonly resize: (columns: number, rows: number) => void
-  /** Resolves when the screen shows what is wanted; rejects with the screen when time runs out or the program ends. */
-  readonly until: (shown: string | RegExp | ((screen: string) => boolean), milliseconds?: number) => Promise<string>
+  /** Resolves when the screen shows what is wanted (a text may be wrapped over lines); rejects with the screen when time runs out or the program ends. */
+  readonly until: (shown: Shown, milliseconds?: number) => Promise<string>
   readonly kill: (signal?: string) => void
   /** Exit code and signal, once the program has ended. */
   readonly exited: Promise<{ readonly exitCode: number; readonly signal: number | undefined }>
@@ -93,12 +93,7 @@ export function openTerminal(words: readonly string[], options: TerminalOptions 
     },
     until: (shown, milliseconds = PATIENCE) =>
       new Promise((resolve, reject) => {
-        const wanted = () =>
-          typeof shown === 'function'
-            ? shown(screen())
-            : typeof shown === 'string'
-              ? screen().includes(shown)
-              : shown.test(screen())
+        const wanted = () => isShown(screen(), shown)
         const done = (act: () => void) => {
           clearTimeout(timer)
           waiting.delete(look)
@@ -116,3 +111,14 @@ export function openTerminal(words: readonly string[], options: TerminalOptions 
       }),
   }
 }
+
+/** A text, a pattern, or a look of one's own. */
+export type Shown = string | RegExp | ((screen: string) => boolean)
+
+/** Whether a screen shows it. */
+export function isShown(screen: string, shown: Shown): boolean {
+  if (typeof shown === 'function') return shown(screen)
+  return typeof shown === 'string' ? squeezed(screen).includes(squeezed(shown)) : shown.test(screen)
+}
+
+const squeezed = (text: string): string => text.replace(/\s+/g, ' ')
