@@ -74,7 +74,7 @@ function isTested(context: PlanContext, limitYear: number): boolean {
 function said(context: PlanContext, out: StripOut, limitYear: number): Message {
   const limit = context.figures.number('lead.minor-area')
   const values = { area: areaWords(context, out.area), limit: areaWords(context, limit), year: String(limitYear) }
-  if (out.area <= limit) {
+  if (out.area <= limit + HAIR) {
     return raise(MAY_HOLD_LEAD, { about: questionKey('job', leadTested), place: 'house' }, values)
   }
   const keep = {
@@ -83,6 +83,9 @@ function said(context: PlanContext, out: StripOut, limitYear: number): Message {
   }
   return raise(OVER_MINOR_WORK, { about: questionKey('job', leadTested), place: 'house', fixes: [keep] }, values)
 }
+
+/** Square metres lost in adding machine numbers: exactly the limit is within it. */
+const HAIR = 1e-9
 
 /** Two decimals: the limit is a small number. */
 const areaWords = (context: PlanContext, area: Area | number): string =>
