@@ -24,6 +24,8 @@ export async function bundledHello(): Promise<string> {
     format: 'esm',
     target: 'node20',
     jsx: 'automatic',
+    minifyWhitespace: true,
+    minifySyntax: true,
     define: { 'process.env.NODE_ENV': '"production"' },
     alias: { 'react-devtools-core': fileURLToPath(new URL('./no-devtools.mjs', import.meta.url)) },
     banner: {
