@@ -31,12 +31,18 @@ export interface ShelfPanels {
   readonly pressure: number
 }
 
-/** Depth, length and thickness of the shelves of a bay, each answered or suggested. */
+/** A bay's shelves before their thickness is settled: `need` is the thinnest that carries its own load. */
+export interface UnsettledShelfBay extends Omit<ShelfBay, 'make'> {
+  readonly bare: ShelfMake
+  readonly need: { readonly thickness: Length; readonly passes: boolean }
+}
+
+/** Depth and length of the shelves of a bay, each answered or suggested, and the thickness they need. */
 export function shelfBay(
   context: PlanContext,
   room: ShelfRoom,
   of: { readonly count: number; readonly panels: ShelfPanels; readonly span: Stretch | undefined },
-): ShelfBay {
+): UnsettledShelfBay {
   const { wall } = room
   const { bow } = wall
   const stand = wall.kind === 'alcove' ? inAlcove(context, wall) : onFlat(context, wall, of.span)
@@ -49,21 +55,34 @@ export function shelfBay(
     cut: context.cut,
   }
   const longestPlace = shelfPlaceOf(longestBody(context, room, stand), stand)
-  const thickness = context.settle.choice(shelfThickness, wall.bay, () => {
-    const thinnest = thinnestThatCarries(context, {
-      place: longestPlace,
-      make: bare,
-      pressure: of.panels.pressure,
-      screws: screwsFor(context, room, { place: longestPlace, x: stand.x, make: bare }),
-    })
-    return {
-      value: thinnest.thickness,
-      because: thinnest.passes
-        ? 'the thinnest that carries its load'
-        : 'the thickest offered; it does not carry the load yet',
-    }
+  const need = thinnestThatCarries(context, {
+    place: longestPlace,
+    make: bare,
+    pressure: of.panels.pressure,
+    screws: screwsFor(context, room, { place: longestPlace, x: stand.x, make: bare }),
   })
-  return { room, count: of.count, ...stand, make: { ...bare, thickness } }
+  return { room, count: of.count, ...stand, bare, need }
+}
+
+/** The bay with its thickness settled. Suggested: what the bays it lines up with need, the thickest of them. */
+export function withShelfThickness(
+  context: PlanContext,
+  bay: UnsettledShelfBay,
+  together: readonly UnsettledShelfBay[],
+): ShelfBay {
+  const { bare, need, ...rest } = bay
+  const thickness = context.settle.choice(shelfThickness, bay.room.wall.bay, () => ({
+    value: longest(need.thickness, ...together.map((b) => b.need.thickness)),
+    because: thicknessReason(bay, together),
+  }))
+  return { ...rest, make: { ...bare, thickness } }
+}
+
+function thicknessReason({ need }: UnsettledShelfBay, together: readonly UnsettledShelfBay[]): string {
+  if (!need.passes) return 'the thickest offered; it does not carry the load yet'
+  return together.some((b) => b.need.thickness > need.thickness)
+    ? 'as thick as the longest shelf they line up with'
+    : 'the thinnest that carries its load'
 }
 
 type Stand = Pick<ShelfBay, 'depth' | 'left' | 'right' | 'bodyAt'> & { readonly x: Length }

@@ -1,15 +1,22 @@
-import { alignShelves, edgeThickness, shelfHeights, shelfLoad, skinThickness } from '../job/chapters/shelves.ts'
+import {
+  alignShelves,
+  edgeThickness,
+  shelfHeights,
+  shelfLoad,
+  shelfThickness,
+  skinThickness,
+} from '../job/chapters/shelves.ts'
 import { answerOf } from '../job/job.ts'
 import { hollowShelf } from '../kinds/shelf/hollow.ts'
 import { type Contribution, merged, NOTHING } from '../things/contribution.ts'
-import { NOT_MEASURED, type QuestionKey } from '../things/field.ts'
+import { type Field, NOT_MEASURED, type QuestionKey } from '../things/field.ts'
 import type { NamedBay } from '../things/place.ts'
 import type { Length } from '../units/length.ts'
 import type { BodyShape } from './body-shape.ts'
 import type { PlanContext } from './context.ts'
 import type { MantelPlan } from './mantel.ts'
 import { runPartMark } from './marks.ts'
-import { type ShelfBay, type ShelfPanels, shelfBay, shelfPlaceOf } from './shelf-bay.ts'
+import { type ShelfBay, type ShelfPanels, shelfBay, shelfPlaceOf, withShelfThickness } from './shelf-bay.ts'
 import { bayNotes, shelfMessages, unbuildable } from './shelf-checks.ts'
 import { shelvesOverDevices } from './shelf-devices.ts'
 import { shelfRoom } from './shelf-heights.ts'
@@ -59,9 +66,10 @@ export function shelves(context: PlanContext, survey: Survey, tops: TopPlan, man
     mantelTop: mantel.mantelTop,
   }
   const rooms = walls.map((wall) => shelfRoom(context, wall, tops.counterTop.get(wall.bay.id)))
-  const bays = countShelves(context, rooms, lines)
+  const unsettled = countShelves(context, rooms, lines)
     .filter(({ count }) => count > 0)
     .map(({ room, count }) => shelfBay(context, room, { count, panels, span: tops.spans.get(room.wall.bay.id) }))
+  const bays = unsettled.map((bay) => withShelfThickness(context, bay, lines.aligned ? unsettled : [bay]))
   const mantelWaits = mantel.breasts.flatMap((b) => (b.mantel === undefined ? [] : b.waitsFor))
   const built = bays.map((bay) => shelvesOf(context, bay, { bays, lines, panels, mantelWaits }))
   const over = built.map(({ bay, ats }) => ({ wall: bay.room.wall, shelves: ats.map((at) => at.shelf) }))
@@ -147,20 +155,24 @@ function shelfAt(
 }
 
 /**
- * Widths and depth always; studs where it hangs on its back. While the heights are the rule's own also what they rest on:
- * ceilings and counters of every bay it lines up with, and the mantel.
+ * Widths and depth always; studs where it hangs on its back. While heights or thickness are the rule's own also what they
+ * rest on: every bay it lines up with, and the mantel.
  */
 function shelfWaits({ job }: PlanContext, bay: ShelfBay, { bays, lines, mantelWaits }: Among): readonly QuestionKey[] {
   const { wall } = bay.room
-  const typed = answerOf(job, shelfHeights, wall.bay.id)
-  const ownHeights = typed !== undefined && typed !== NOT_MEASURED
+  const isTyped = (field: Field) => {
+    const answer = answerOf(job, field, wall.bay.id)
+    return answer !== undefined && answer !== NOT_MEASURED
+  }
   const hangs = bay.left === 'free' || bay.right === 'free'
   const together = (lines.aligned ? bays : [bay]).map((b) => b.room.wall.waits)
-  const heights = [...together.flatMap((w) => [...w.widths, ...w.depth, ...w.ceiling, ...w.baseboard]), ...mantelWaits]
+  const spans = together.flatMap((w) => [...w.widths, ...w.depth])
+  const heights = [...spans, ...together.flatMap((w) => [...w.ceiling, ...w.baseboard]), ...mantelWaits]
   return unique([
     ...wall.waits.widths,
     ...wall.waits.depth,
-    ...(ownHeights ? [] : heights),
+    ...(isTyped(shelfHeights) ? [] : heights),
+    ...(isTyped(shelfThickness) ? [] : spans),
     ...(hangs ? wall.waits.fixing : []),
   ])
 }
