@@ -1,4 +1,4 @@
-import { comparePlans, effectLine } from '../plan/compare.ts'
+import { comparePlans, effectLine } from '../plan/compare/compare.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Message } from '../things/message.ts'
 import { askedQuestions } from './asked.ts'

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import { schedule } from '../../src/plan/schedule.ts'
-import { afterWork, afterWorkingDays, beforeWork, dayOf, nextWorked, workTime } from '../../src/plan/working-days.ts'
+import { schedule } from '../../src/plan/calendar/schedule.ts'
+import {
+  afterWork,
+  afterWorkingDays,
+  beforeWork,
+  dayOf,
+  nextWorked,
+  workTime,
+} from '../../src/plan/calendar/working-days.ts'
 import { addDays, day, daysBetween, showDay, weekday } from '../../src/units/day.ts'
 
 const HOUR = 60

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { coverageLitres, filmLitres, spreadingRate, wetFilm } from '../../src/plan/coat-litres.ts'
+import { coverageLitres, filmLitres, spreadingRate, wetFilm } from '../../src/plan/coating/coat-litres.ts'
 import { LITRES_PER_US_GALLON, litres } from '../../src/units/volume.ts'
 
 const MICRONS_PER_MIL = 25.4

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { type Activity, criticalPath } from '../../src/plan/critical-path.ts'
-import { schedule } from '../../src/plan/schedule.ts'
-import { workTime } from '../../src/plan/working-days.ts'
+import { type Activity, criticalPath } from '../../src/plan/calendar/critical-path.ts'
+import { schedule } from '../../src/plan/calendar/schedule.ts'
+import { workTime } from '../../src/plan/calendar/working-days.ts'
 import { day } from '../../src/units/day.ts'
 
 /** `A 4`, `E 5 B C`: id, span, what it comes after. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { type Lift, liftingIndex, recommendedWeight } from '../../src/plan/lifting.ts'
+import { type Lift, liftingIndex, recommendedWeight } from '../../src/plan/fixings/lifting.ts'
 
 /** Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, revised 9/2021, metric: LC 23 kg, lengths in cm. */
 const lift = (given: Partial<Lift>): Lift => ({

@@ -17,10 +17,10 @@ import {
   skinThickness,
 } from '../../src/job/chapters/shelves.ts'
 import { baseboard, ceiling, floor, returns, squareLeft, studs, wallKind, widths } from '../../src/job/chapters/wall.ts'
-import { leastWidth } from '../../src/plan/body-shape.ts'
 import { makePlan } from '../../src/plan/plan.ts'
-import { withdrawal } from '../../src/plan/shelf-strength.ts'
-import type { AlcoveWall } from '../../src/plan/survey.ts'
+import { leastWidth } from '../../src/plan/shelves/body-shape.ts'
+import { withdrawal } from '../../src/plan/shelves/shelf-strength.ts'
+import type { AlcoveWall } from '../../src/plan/survey/survey.ts'
 import { millimetres as mm, ZERO } from '../../src/units/length.ts'
 import { in_, inInches, inMm, wallOf } from '../plan/run-for-test.ts'
 

@@ -1,5 +1,5 @@
-import type { Box } from '../../src/plan/boxes.ts'
-import type { Leaf } from '../../src/plan/fronts.ts'
+import type { Box } from '../../src/plan/boxes/boxes.ts'
+import type { Leaf } from '../../src/plan/fronts/fronts.ts'
 import { millimetres, ZERO } from '../../src/units/length.ts'
 import { kilograms } from '../../src/units/mass.ts'
 

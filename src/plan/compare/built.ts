@@ -1,4 +1,4 @@
-import type { Box } from '../boxes.ts'
+import type { Box } from '../boxes/boxes.ts'
 import type { Plan } from '../plan.ts'
 import type { Change } from './change.ts'
 import { WEIGHTS } from './weights.ts'

@@ -2,9 +2,9 @@ import type { Purchase } from '../../things/supplies.ts'
 import { roundMoney } from '../../units/money.ts'
 import { LITRES_PER_US_GALLON } from '../../units/volume.ts'
 import type { Built } from '../built.ts'
-import { cheapestPacks } from '../cheapest-packs.ts'
-import type { CoatingLine } from '../coating.ts'
+import type { CoatingLine } from '../coating/coating.ts'
 import type { PlanContext } from '../context.ts'
+import { cheapestPacks } from './cheapest-packs.ts'
 
 /** Each product once, its litres summed over coats and surfaces, in the cheapest containers that cover them. */
 export function coatingPurchases(context: PlanContext, built: Built): readonly Purchase[] {

@@ -3,7 +3,7 @@ import type { Purchase } from '../../things/supplies.ts'
 import { roundMoney } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
-import type { FixingLine } from '../fixings.ts'
+import type { FixingLine } from '../fixings/fixings.ts'
 import { lookAt } from '../settle.ts'
 
 /** How one kind of hardware is sold. */

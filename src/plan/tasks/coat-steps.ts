@@ -1,5 +1,5 @@
 import type { SurfaceId } from '../../things/part.ts'
-import type { CoatingLine, CoatingPlan } from '../coating.ts'
+import type { CoatingLine, CoatingPlan } from '../coating/coating.ts'
 
 /** One coat of one product, put on in one go wherever it is due. */
 export interface CoatStep {

@@ -1,8 +1,8 @@
-import type { OldPaint } from '../old-paint.ts'
 import { CAUTIONS } from './cautions.ts'
 import { coatSteps } from './coat-steps.ts'
 import { absent, capital, type TaskDraft } from './draft.ts'
 import { BOOKINGS, ORDERS } from './office.ts'
+import type { OldPaint } from './old-paint.ts'
 import type { Workload } from './workload.ts'
 
 /** Dusty and wet work in the house, before any wood comes in. */

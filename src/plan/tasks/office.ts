@@ -1,8 +1,8 @@
-import type { DevicePlan } from '../devices.ts'
-import type { OldPaint } from '../old-paint.ts'
-import type { SupplyRequest } from '../supply.ts'
+import type { DevicePlan } from '../devices/devices.ts'
+import type { SupplyRequest } from '../supply/supply.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
+import type { OldPaint } from './old-paint.ts'
 import type { Workload } from './workload.ts'
 
 /** Ids of the orders, for what waits for a delivery. */

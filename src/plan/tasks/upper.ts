@@ -1,5 +1,5 @@
-import type { Breast } from '../mantel.ts'
-import type { Shelf } from '../shelves.ts'
+import type { Breast } from '../mantel/mantel.ts'
+import type { Shelf } from '../shelves/shelves.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
 import { hasFire } from './house.ts'

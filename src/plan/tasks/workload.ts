@@ -5,7 +5,7 @@ import type { Length } from '../../units/length.ts'
 import { less } from '../../units/length.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
-import type { SupplyRequest } from '../supply.ts'
+import type { SupplyRequest } from '../supply/supply.ts'
 
 /** What the task table is computed from: the built plan, sorted by what is done with it. */
 export interface Workload {

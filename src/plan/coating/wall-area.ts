@@ -1,0 +1,54 @@
+import { formula } from '../../things/formula.ts'
+import type { Joint } from '../../things/joint.ts'
+import type { Part } from '../../things/part.ts'
+import { type Area, areaOf, squareMetres } from '../../units/area.ts'
+import { type Length, less, longest, nanometres, ZERO } from '../../units/length.ts'
+import type { RunnableWall, Survey } from '../survey/survey.ts'
+
+/** Wall seen above the new work of a bay, painted corner to corner: width × (ceiling − crown − top of the work). */
+export const wallAbove = formula(
+  {
+    id: 'coating.wall-area',
+    plain: 'width × (lowest ceiling − crown − top of what stands before the wall)',
+    source: 'geometry',
+  },
+  (given: { readonly width: Length; readonly ceiling: Length; readonly crown: Length; readonly top: Length }): Area =>
+    areaOf(given.width, longest(less(given.ceiling, given.crown, given.top), ZERO)),
+)
+
+export interface WallWork {
+  readonly survey: Survey
+  readonly parts: readonly Part[]
+  readonly joints: readonly Joint[]
+}
+
+/** m² of wall to paint corner to corner: every alcove or flat bay where something is built. */
+export const wholeWalls = ({ survey, parts }: WallWork): Area =>
+  squareMetres(
+    survey.walls.reduce((area, wall) => {
+      if (wall.kind === 'breast' || !parts.some((part) => part.bay === wall.bay.id)) return area
+      return area + wallAbove({ ...wallOf(wall), top: topOfWork(wall, parts) })
+    }, 0),
+  )
+
+const wallOf = (wall: RunnableWall) => ({
+  width: wall.width,
+  ceiling: wall.lowestCeiling,
+  crown: wall.crown.drop,
+})
+
+/** Top of what stands on the floor before the wall; shelves leave the wall behind them to be painted. */
+function topOfWork(wall: RunnableWall, parts: readonly Part[]): Length {
+  const standing = parts.filter((part) => part.bay === wall.bay.id && !isShelf(part))
+  return standing.reduce((top, { placement }) => longest(top, nanometres(placement.z + placement.dz)), ZERO)
+}
+
+const isShelf = (part: Part): boolean => /-[HC]\d+$/.test(part.mark)
+
+/** m² of strips along the joints painted in the wall's colour, where the same tin is at hand. */
+export const wallStrips = (joints: readonly Joint[], strip: Length): Area =>
+  squareMetres(
+    joints
+      .filter((joint) => joint.colour === 'wall' && joint.twoColours)
+      .reduce((area, joint) => area + areaOf(joint.length, strip), 0),
+  )

@@ -1,8 +1,0 @@
-import type { JointDraft } from '../things/joint.ts'
-import type { BodyShape } from './body-shape.ts'
-
-/** Gaps of a board's end to its wall, at the front and at the back corner. */
-export const endJointGaps = (body: BodyShape): Pick<JointDraft, 'gap1' | 'gap2'> => ({
-  gap1: body.gapFront,
-  gap2: body.gapBack,
-})

@@ -1,0 +1,111 @@
+import type { Part, Role } from '../../things/part.ts'
+import type { Length } from '../../units/length.ts'
+import type { Box } from '../boxes/boxes.ts'
+import type { PlanContext } from '../context.ts'
+import { parseMark } from '../marks.ts'
+import { along } from './along.ts'
+import type { FixingLine } from './fixing-line.ts'
+import { runsAlongWall } from './wall-fixings.ts'
+
+interface RunWork {
+  readonly parts: readonly Part[]
+  readonly boxes: readonly Box[]
+}
+
+/** Fasteners of what runs past the boxes: counters, gables, fillers, kick plates, plinth frames, shelves, mantel. */
+export function runFixings(context: PlanContext, { parts, boxes }: RunWork): readonly FixingLine[] {
+  const ofRun = (role: Role) => parts.filter((part) => runRole(part) === role)
+  return [...screwed(context, ofRun, boxes), ...pinned(context, ofRun), ...mantelFixings(context, ofRun('E'))]
+}
+
+type OfRun = (role: Role) => readonly Part[]
+
+const counted = (own: readonly Part[], each: (part: Part) => number): number =>
+  own.reduce((total, part) => total + part.quantity * each(part), 0)
+
+const rowOf = ({ figures }: PlanContext, length: Length): number =>
+  along({ length, end: figures.length('screw.top-end'), pitch: figures.length('screw.top-pitch') })
+
+function screwed(context: PlanContext, ofRun: OfRun, boxes: readonly Box[]): readonly FixingLine[] {
+  const { figures, show } = context
+  const item = `screw ${show.withUnit(figures.length('screw.run'))}`
+  const screws = (use: string, count: number): FixingLine => ({ id: 'screw.run', item, use, count, unit: 'piece' })
+  const countered = new Set(ofRun('T').map((part) => part.bay))
+  const under = boxes.filter((box) => countered.has(box.run.bay.id))
+  return [
+    screws(
+      'counter, from below in slots',
+      under.reduce((n, box) => n + 2 * rowOf(context, box.width), 0),
+    ),
+    screws(
+      'gables, from inside',
+      counted(ofRun('G'), (part) => 2 * rowOf(context, part.length)),
+    ),
+    screws(
+      'filler battens',
+      counted(ofRun('F').filter(isBatten), (part) => rowOf(context, part.length)),
+    ),
+    screws(
+      'plinth frames',
+      counted(ofRun('U').filter(isCross), () => CROSS_PIECE_SCREWS),
+    ),
+  ]
+}
+
+function pinned(context: PlanContext, ofRun: OfRun): readonly FixingLine[] {
+  const pins = (id: string, use: string, count: number): FixingLine => ({
+    id,
+    item: 'trim pin',
+    use,
+    count,
+    unit: 'piece',
+  })
+  const fillers = ofRun('F').filter((part) => !isBatten(part))
+  return [
+    pins(
+      'pin.trim',
+      'fillers',
+      counted(fillers, (part) => rowOf(context, part.length)),
+    ),
+    pins(
+      'pin.trim',
+      'kick plates',
+      counted(ofRun('P'), (part) => rowOf(context, part.length)),
+    ),
+    pins(
+      'pin.shelf',
+      'shelf skins to their cleats',
+      counted(ofRun('C'), (part) => cleatPins(context, part)),
+    ),
+  ]
+}
+
+/** Two at each end of a cross-piece. */
+const CROSS_PIECE_SCREWS = 4
+
+const runRole = (part: Part): Role | undefined => {
+  const mark = parseMark(part.mark)
+  return mark?.box === undefined ? mark?.role : undefined
+}
+
+const isCross = (part: Part): boolean => part.piece === 'cross-piece'
+
+const isBatten = (part: Part): boolean => part.piece === 'batten'
+
+/** Through the top skin into the back cleat, and two into each side cleat. */
+const cleatPins = ({ figures }: PlanContext, cleat: Part): number =>
+  runsAlongWall(cleat.placement)
+    ? along({ length: cleat.length, end: figures.length('screw.cleat-end'), pitch: figures.length('pin.shelf-pitch') })
+    : 2
+
+/** Ledger to the breast; the mantel's box pinned to the blocks. */
+function mantelFixings({ figures }: PlanContext, pieces: readonly Part[]): readonly FixingLine[] {
+  const ledgerRow = (length: Length) =>
+    along({ length, end: figures.length('screw.cleat-end'), pitch: figures.length('screw.top-pitch') })
+  const anchors = pieces.filter((part) => part.piece === 'ledger').reduce((n, part) => n + ledgerRow(part.length), 0)
+  const blocks = pieces.filter((part) => part.piece === 'block').reduce((n, part) => n + part.quantity, 0)
+  return [
+    { id: 'anchor', item: 'masonry anchor with its screw', use: 'mantel ledger', count: anchors, unit: 'piece' },
+    { id: 'pin.trim', item: 'trim pin', use: 'mantel to its blocks', count: 2 * blocks, unit: 'piece' },
+  ]
+}

@@ -1,0 +1,42 @@
+import { messageKind } from '../../things/message.ts'
+
+/** A gap wider than caulk over backer rod can close. */
+export const gapTooWide = messageKind<{
+  readonly where: string
+  readonly gap: string
+  readonly most: string
+  readonly over: string
+}>({
+  code: 'S21',
+  weight: 'stop',
+  source: 'common practice, no source',
+  says: ({ where, gap, most, over }) => ({
+    short: `The joint ${where} is too wide to caulk.`,
+    why: `The gap is ${gap}; caulk over backer rod closes at most ${most}.`,
+    todo: `Make the gap ${over} narrower, or close it with a scribed filler or a moulding.`,
+  }),
+})
+
+/** A joint that takes more passes than a person wants to come back for. */
+export const manyPasses = messageKind<{ readonly where: string; readonly passes: number; readonly most: number }>({
+  code: 'C9',
+  weight: 'confirm',
+  source: 'common practice, no source',
+  says: ({ where, passes, most }) => ({
+    short: `The joint ${where} takes ${passes} passes of caulk.`,
+    why: `Caulk sinks as it dries; more than ${most} passes are more than ${most} evenings, each dry before the next.`,
+    todo: 'Fill the depth with backer rod, choose a caulk that shrinks less, or make the gap narrower.',
+  }),
+})
+
+/** Tape that would stand on the wall longer than it comes off clean. */
+export const tapeTooLong = messageKind<{ readonly days: number; readonly most: number }>({
+  code: 'N11',
+  weight: 'note',
+  source: 'common practice, no source; the label of the tape says how long',
+  says: ({ days, most }) => ({
+    short: `The tape would stand ${days} days on the wall.`,
+    why: `Plain masking tape comes off clean for about ${most} days: the label says how long yours does.`,
+    todo: 'Pull it after the last pass of caulk and tape again before the paint.',
+  }),
+})

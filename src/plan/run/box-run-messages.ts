@@ -1,0 +1,133 @@
+import { diagonalFits, longestWithDiagonal } from '../../geometry/squares.ts'
+import {
+  boxCount,
+  boxDepth,
+  boxHeight,
+  boxKind,
+  boxWidths,
+  looseShelves,
+  tallHeight,
+} from '../../job/chapters/cabinets.ts'
+import { type QuestionKey, questionKey } from '../../things/field.ts'
+import { type Message, raise } from '../../things/message.ts'
+import { type Length, less, longest, shortest, size, sum, ZERO } from '../../units/length.ts'
+import { backGapOf, leafReach } from '../boxes/box-depth.ts'
+import {
+  boxDoesNotTilt,
+  boxesStandProud,
+  boxTooShallow,
+  looseShelfSags,
+  widthsDoNotFill,
+} from '../boxes/box-messages.ts'
+import { lipFor } from '../boxes/box-parts.ts'
+import type { RunOfBoxes } from '../boxes/boxes.ts'
+import type { PlanContext } from '../context.ts'
+import { crownDropOf } from './run-levels.ts'
+import { boxTooNarrow } from './slot-messages.ts'
+
+/** What stands in the way of the boxes of one run, or must be agreed to. */
+export function boxRunMessages(context: PlanContext, built: RunOfBoxes): readonly Message[] {
+  return [
+    ...narrow(context, built),
+    ...shallow(context, built),
+    ...doNotFill(context, built),
+    ...tilt(context, built),
+    ...proud(context, built),
+    ...sag(context, built),
+  ]
+}
+
+const at = (built: RunOfBoxes, id: string): { readonly about: QuestionKey; readonly place: string } => ({
+  about: questionKey(built.run.bay.id, { id }),
+  place: built.run.bay.name,
+})
+
+function narrow(context: PlanContext, built: RunOfBoxes): readonly Message[] {
+  const { figures, show } = context
+  const least = figures.length('box.least')
+  const [first = least, ...others] = built.wanted
+  const width = shortest(first, ...others)
+  if (width >= least) return []
+  const values = { width: show.withUnit(width), least: show.withUnit(least), short: show.withUnit(less(least, width)) }
+  const value = Math.max(1, Math.floor(built.run.width / least))
+  const fixes = [{ says: `${value} boxes`, answers: [{ key: questionKey(built.run.bay.id, boxCount), value }] }]
+  return [raise(boxTooNarrow, { ...at(built, boxCount.id), fixes }, values)]
+}
+
+function shallow(context: PlanContext, built: RunOfBoxes): readonly Message[] {
+  const { figures, show } = context
+  const least = figures.length('box.depth-least')
+  if (built.depth >= least) return []
+  const key = questionKey(built.run.bay.id, boxDepth)
+  const fixes = [
+    { says: `${show.withUnit(least)} deep, proud of the breast`, answers: [{ key, value: least }] },
+    { says: 'no boxes here', answers: [{ key: questionKey(built.run.bay.id, boxKind), value: 'none' }] },
+  ]
+  const values = {
+    depth: show.withUnit(built.depth),
+    least: show.withUnit(least),
+    short: show.withUnit(less(least, built.depth)),
+  }
+  return [raise(boxTooShallow, { ...at(built, boxDepth.id), fixes }, values)]
+}
+
+function doNotFill(context: PlanContext, { askedTotal, ...built }: RunOfBoxes): readonly Message[] {
+  if (askedTotal === undefined) return []
+  const { show } = context
+  const key = questionKey(built.run.bay.id, boxWidths)
+  const fixes = [{ says: built.wanted.map((w) => show.length(w)).join(' · '), answers: [{ key, value: built.wanted }] }]
+  const values = {
+    total: show.withUnit(askedTotal),
+    run: show.withUnit(built.run.width),
+    difference: show.withUnit(size(less(askedTotal, built.run.width))),
+    which: askedTotal > built.run.width ? 'wide' : 'narrow',
+  }
+  return [raise(widthsDoNotFill, { ...at({ ...built, askedTotal }, boxWidths.id), fixes }, values)]
+}
+
+/** Stood up on the floor in front, then lifted on the plinth. */
+function tilt(context: PlanContext, built: RunOfBoxes): readonly Message[] {
+  const { figures, cut, show } = context
+  const { run, depth } = built
+  if (built.boxes.length === 0) return []
+  const clear = figures.length('tilt.clear')
+  const room = less(run.wall.lowestCeiling, clear)
+  const over = less(room, crownDropOf(context, run.wall), run.z0)
+  if (diagonalFits(run.boxHeight, depth, room) && run.boxHeight <= over) return []
+  const largest = cut.down(longest(ZERO, shortest(longestWithDiagonal(depth, room), over)))
+  const key = run.kind === 'tall' ? questionKey(run.bay.id, tallHeight) : questionKey('job', boxHeight)
+  const values = {
+    height: show.withUnit(run.boxHeight),
+    depth: show.withUnit(depth),
+    room: show.withUnit(shortest(room, over)),
+    largest: show.withUnit(largest),
+  }
+  const fixes = [{ says: `boxes ${show.withUnit(largest)} high`, answers: [{ key, value: largest }] }]
+  return [raise(boxDoesNotTilt, { about: key, place: run.bay.name, fixes }, values)]
+}
+
+function proud(context: PlanContext, built: RunOfBoxes): readonly Message[] {
+  const { run, depth } = built
+  const returnDepth = run.wall.kind === 'alcove' ? run.wall.depth : undefined
+  if (returnDepth === undefined || built.boxes.length === 0) return []
+  const by: Length = less(sum(backGapOf(context, run), depth, leafReach(context)), returnDepth)
+  return by > 0 ? [raise(boxesStandProud, at(built, boxDepth.id), { by: context.show.withUnit(by) })] : []
+}
+
+function sag(context: PlanContext, built: RunOfBoxes): readonly Message[] {
+  const worst = built.boxes.reduce<RunOfBoxes['boxes'][number] | undefined>(
+    (wide, box) => (wide === undefined || box.insideWidth > wide.insideWidth ? box : wide),
+    undefined,
+  )
+  if (worst === undefined || worst.looseShelves === 0) return []
+  const lip = lipFor(context, worst)
+  if (lip.kind !== 'too long') return []
+  const { show } = context
+  const value = built.run.boxCount + 1
+  const fixes = [
+    { says: `${value} boxes`, answers: [{ key: questionKey(built.run.bay.id, boxCount), value }] },
+    { says: 'no loose shelves', answers: [{ key: questionKey('job', looseShelves), value: 0 }] },
+  ]
+  const values = { span: show.withUnit(worst.insideWidth), most: show.withUnit(lip.mostSpan) }
+  return [raise(looseShelfSags, { ...at(built, boxCount.id), fixes }, values)]
+}

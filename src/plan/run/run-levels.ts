@@ -1,0 +1,118 @@
+import { baseboardFate, boxHeight, boxKind, crownFate, kick, kickSet, tallHeight } from '../../job/chapters/cabinets.ts'
+import { formula } from '../../things/formula.ts'
+import { type Length, less, longest, shortest, sum, times, ZERO } from '../../units/length.ts'
+import type { PlanContext } from '../context.ts'
+import type { RunnableWall, Survey, Wall } from '../survey/survey.ts'
+
+/** A wall a run stands at, and the foot and top of its boxes. */
+export interface RunLevel {
+  readonly wall: RunnableWall
+  readonly kind: 'base' | 'tall'
+  readonly z0: Length
+  readonly z1: Length
+}
+
+export interface Levels {
+  /** Height of the plinth, shared by all runs of the wall. */
+  readonly plinth: Length
+  readonly baseboardKept: boolean
+  readonly crownKept: boolean
+  readonly kickSetBack: Length
+  readonly runs: readonly RunLevel[]
+}
+
+/** Least height of the boxes' underside: over the kept baseboard with a little of the wall to see. */
+export const plinthHeight = formula<{ kick: Length; baseboard: Length; reveal: Length; kept: boolean }, Length>(
+  {
+    id: 'levels.plinth',
+    plain: 'the larger of kick height and (kept baseboard + reveal)',
+    source: 'common practice, no source',
+  },
+  ({ kick: low, baseboard, reveal, kept }) => (kept && baseboard > 0 ? longest(low, sum(baseboard, reveal)) : low),
+)
+
+/** Height of a tall box: under the ceiling, under a kept crown, on the plinth. */
+export const tallBoxHeight = formula<{ ceiling: Length; crown: Length; gap: Length; plinth: Length }, Length>(
+  { id: 'levels.tall-box', plain: 'lowest ceiling − kept crown − gap − plinth', source: 'common practice, no source' },
+  ({ ceiling, crown, gap, plinth }) => less(ceiling, crown, gap, plinth),
+)
+
+/** Fates of baseboard and crown, the shared plinth, and each run's box foot and top. All runs share one level line. */
+export function levelsOf(context: PlanContext, survey: Survey): Levels {
+  const { settle, figures } = context
+  const standing = survey.walls.filter(isRunnable).flatMap((wall) => {
+    const kind = settle.choice(boxKind, wall.bay, () => ({
+      value: 'base' as const,
+      because: 'a counter under the shelves',
+    }))
+    return kind === 'none' ? [] : [{ wall, kind }]
+  })
+  const highest = standing.reduce<Length>((most, { wall }) => longest(most, wall.baseboard.height), ZERO)
+  const baseboardKept = settle.choice(baseboardFate, undefined, () => fateOf(context, highest)) === 'keep'
+  const crownKept = crownKeptOf(context)
+  const plinth = plinthOf(context, highest, baseboardKept)
+  const kickSetBack = settle.choice(kickSet, undefined, () => ({
+    value: figures.length('kick.set-back'),
+    because: 'room for toes',
+  }))
+  const runs = standing.map(({ wall, kind }) => ({
+    wall,
+    kind,
+    z0: plinth,
+    z1: sum(
+      plinth,
+      kind === 'base' ? baseHeight(context) : tallHeightOf(context, wall, plinth, crownKept ? wall.crown.drop : ZERO),
+    ),
+  }))
+  return { plinth, baseboardKept, crownKept, kickSetBack, runs }
+}
+
+const isRunnable = (wall: Wall): wall is RunnableWall => wall.kind !== 'breast'
+
+function fateOf(context: PlanContext, highest: Length) {
+  const most = context.figures.length('baseboard.keep-most')
+  return highest <= most
+    ? { value: 'keep' as const, because: `not over ${context.show.withUnit(most)}: old paint stays whole` }
+    : { value: 'cut' as const, because: `over ${context.show.withUnit(most)} it would lift the boxes too high` }
+}
+
+function plinthOf(context: PlanContext, baseboard: Length, kept: boolean): Length {
+  const { settle, figures, show } = context
+  const reveal = figures.length('baseboard.reveal')
+  const usual = figures.length('kick.height')
+  const needed = plinthHeight({ kick: usual, baseboard, reveal, kept })
+  const asked = settle.choice(kick, undefined, () => ({
+    value: needed,
+    because:
+      needed > usual
+        ? `baseboard ${show.length(baseboard)} + ${show.length(reveal)} to see of the wall`
+        : 'a usual kick height',
+  }))
+  return plinthHeight({ kick: asked, baseboard, reveal, kept })
+}
+
+const baseHeight = (context: PlanContext): Length =>
+  context.settle.choice(boxHeight, undefined, () => ({
+    value: context.figures.length('box.height'),
+    because: 'with plinth and counter a height to stand at',
+  }))
+
+/** Under the bay's lowest ceiling, and no side longer than a sheet gives. */
+function tallHeightOf(context: PlanContext, wall: RunnableWall, plinth: Length, crownDrop: Length): Length {
+  const { settle, figures, cut, show } = context
+  const gap = figures.length('top.gap')
+  const sheet = cut.down(less(figures.length('sheet.length'), times(figures.length('sheet.trim'), 2)))
+  const under = cut.down(tallBoxHeight({ ceiling: wall.lowestCeiling, crown: crownDrop, gap, plinth }))
+  return settle.choice(tallHeight, wall.bay, () => ({
+    value: shortest(sheet, under),
+    because:
+      sheet < under ? 'the longest side a sheet gives' : `lowest ceiling less ${show.withUnit(gap)} and the plinth`,
+  }))
+}
+
+/** How far a kept crown comes down at a wall. */
+export const crownDropOf = (context: PlanContext, wall: RunnableWall): Length =>
+  crownKeptOf(context) ? wall.crown.drop : ZERO
+
+const crownKeptOf = (context: PlanContext): boolean =>
+  context.settle.choice(crownFate, undefined, () => ({ value: 'keep' as const, because: 'it is old' })) === 'keep'

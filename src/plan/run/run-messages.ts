@@ -1,0 +1,138 @@
+import { boxKind, fillerWidth, fitLeft, fitRight, runLength } from '../../job/chapters/cabinets.ts'
+import { widths } from '../../job/chapters/wall.ts'
+import { questionKey } from '../../things/field.ts'
+import { type Message, raise } from '../../things/message.ts'
+import { less, longest, shortest, sum } from '../../units/length.ts'
+import type { PlanContext } from '../context.ts'
+import { hasDoors } from '../fronts/door-choices.ts'
+import { flatRunEnd } from './flat-run.ts'
+import { caulkedGap } from './run-fit.ts'
+import type { Run } from './slot.ts'
+import {
+  boxTooNarrow,
+  fillerTooThin,
+  fillerWide,
+  gapTooWideForCaulk,
+  heldBeyond,
+  leafBesideWall,
+  runBeyondWall,
+} from './slot-messages.ts'
+
+/** What stands in the way of one run, or is worth knowing about it. */
+export function runMessages(context: PlanContext, run: Run): readonly Message[] {
+  const { figures, show, cut } = context
+  const least = figures.length('box.least')
+  if (run.width < least)
+    return [
+      raise(
+        boxTooNarrow,
+        {
+          about: questionKey(run.bay.id, boxKind),
+          place: run.bay.name,
+          fixes: [{ says: 'no boxes here', answers: [{ key: questionKey(run.bay.id, boxKind), value: 'none' }] }],
+        },
+        {
+          width: show.withUnit(run.width),
+          least: show.withUnit(least),
+          short: show.withUnit(cut.up(less(least, run.width))),
+        },
+      ),
+    ]
+  return [
+    ...(['left', 'right'] as const).flatMap((side) => sideMessages(context, run, side)),
+    ...beyondReadings(context, run),
+    ...beyondWall(context, run),
+  ]
+}
+
+function sideMessages(context: PlanContext, run: Run, side: 'left' | 'right'): readonly Message[] {
+  switch (run[side].fit) {
+    case 'filler':
+      return fillerMessages(context, run, side)
+    case 'caulk':
+      return caulkMessages(context, run, side)
+    case 'gable':
+    case 'open':
+      return []
+  }
+}
+
+function fillerMessages(context: PlanContext, run: Run, side: 'left' | 'right'): readonly Message[] {
+  const { figures, show, cut } = context
+  const { gapLeast, gapMost } = run[side]
+  const [least, most] = [figures.length('filler.least'), figures.length('filler.most')]
+  const key = questionKey(run.bay.id, fillerWidth)
+  const where = { about: key, place: run.bay.name }
+  if (gapLeast < least) {
+    const short = cut.up(less(least, gapLeast))
+    const value = sum(run.fillerNominal, short)
+    const fixes = [{ says: `fillers ${show.withUnit(value)}`, answers: [{ key, value }] }]
+    return [
+      raise(
+        fillerTooThin,
+        { ...where, fixes },
+        { side, gap: show.withUnit(cut.near(gapLeast)), least: show.withUnit(least), short: show.withUnit(short) },
+      ),
+    ]
+  }
+  return gapMost > most
+    ? [raise(fillerWide, where, { side, gap: show.withUnit(cut.near(gapMost)), most: show.withUnit(most) })]
+    : []
+}
+
+function caulkMessages(context: PlanContext, run: Run, side: 'left' | 'right'): readonly Message[] {
+  const { figures, show, cut } = context
+  const key = questionKey(run.bay.id, side === 'left' ? fitLeft : fitRight)
+  const fixes = [{ says: 'a scribed filler there', answers: [{ key, value: 'filler' }] }]
+  const most = figures.length('caulk.most')
+  const tested = run.wall.kind === 'alcove' ? caulkedGap(context, run.wall, run, side) : run[side].gapMost
+  return [
+    ...(tested > most
+      ? [
+          raise(
+            gapTooWideForCaulk,
+            { about: key, place: run.bay.name, fixes },
+            { side, gap: show.withUnit(cut.near(tested)), most: show.withUnit(most) },
+          ),
+        ]
+      : []),
+    ...(hasDoors(context)
+      ? [
+          raise(
+            leafBesideWall,
+            { about: key, place: run.bay.name, fixes },
+            { side, filler: show.withUnit(figures.length('filler.nominal')) },
+          ),
+        ]
+      : []),
+  ]
+}
+
+function beyondReadings(context: PlanContext, run: Run): readonly Message[] {
+  if (run.wall.kind !== 'alcove' || run.wall.waits.widths.length > 0) return []
+  const [first, ...others] = run.wall.left.back.map((k) => k.at)
+  if (first === undefined) return []
+  const [low, high] = [shortest(first, ...others), longest(first, ...others)]
+  if (run.z0 >= low && run.z1 <= high) return []
+  const { show } = context
+  return [
+    raise(
+      heldBeyond,
+      { about: questionKey(run.bay.id, widths), place: run.bay.name },
+      { from: show.length(run.z0), to: show.withUnit(run.z1), low: show.length(low), high: show.withUnit(high) },
+    ),
+  ]
+}
+
+function beyondWall(context: PlanContext, run: Run): readonly Message[] {
+  const { show } = context
+  const end = flatRunEnd(context, run)
+  if (run.wall.kind !== 'flat' || run.wall.waits.widths.length > 0 || end <= run.wall.width) return []
+  const values = {
+    end: show.withUnit(end),
+    wall: show.withUnit(run.wall.width),
+    over: show.withUnit(less(end, run.wall.width)),
+  }
+  const about = questionKey(run.bay.id, runLength)
+  return [raise(runBeyondWall, { about, place: run.bay.name }, values)]
+}

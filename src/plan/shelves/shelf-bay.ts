@@ -1,0 +1,175 @@
+import { stationsBetween } from '../../geometry/edge.ts'
+import { shelfDepth, shelfLength, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
+import type { ShelfEnd, ShelfMake, ShelfPlace } from '../../kinds/shelf/contract.ts'
+import { hollowShelf } from '../../kinds/shelf/hollow.ts'
+import { type Length, less, longest, over, sum, times, ZERO } from '../../units/length.ts'
+import type { PlanContext } from '../context.ts'
+import { widthAt } from '../survey/outline.ts'
+import type { AlcoveWall, FlatWall } from '../survey/survey.ts'
+import type { Stretch } from '../tops/tops-and-ends.ts'
+import { type BodyShape, slidInBody, squareBody } from './body-shape.ts'
+import { backCleatScrews } from './shelf-cleat-screws.ts'
+import type { ShelfRoom } from './shelf-heights.ts'
+import { thinnestThatCarries } from './shelf-strength.ts'
+
+/** How the shelves of one bay are made: what is the same for all of them. */
+export interface ShelfBay {
+  readonly room: ShelfRoom
+  readonly count: number
+  readonly depth: Length
+  readonly make: ShelfMake
+  readonly left: ShelfEnd
+  readonly right: ShelfEnd
+  /** Body of a shelf whose top is at z. */
+  readonly bodyAt: (z: Length, thickness: Length) => BodyShape
+}
+
+/** What the shelves of all bays share. */
+export interface ShelfPanels {
+  readonly skin: Length
+  readonly edge: Length
+  readonly pressure: number
+}
+
+/** A bay's shelves before their thickness is settled: `need` is the thinnest that carries its own load. */
+export interface UnsettledShelfBay extends Omit<ShelfBay, 'make'> {
+  readonly bare: ShelfMake
+  readonly need: { readonly thickness: Length; readonly passes: boolean }
+}
+
+/** Depth and length of the shelves of a bay, each answered or suggested, and the thickness they need. */
+export function shelfBay(
+  context: PlanContext,
+  room: ShelfRoom,
+  of: { readonly count: number; readonly panels: ShelfPanels; readonly span: Stretch | undefined },
+): UnsettledShelfBay {
+  const { wall } = room
+  const { bow } = wall
+  const stand = wall.kind === 'alcove' ? inAlcove(context, wall) : onFlat(context, wall, of.span)
+  const bare: ShelfMake = {
+    thickness: ZERO,
+    skin: of.panels.skin,
+    edge: of.panels.edge,
+    spareDepth: sum(context.figures.length('back.scribe'), longest(bow.hollow, bow.proud)),
+    figures: context.figures,
+    cut: context.cut,
+  }
+  const longestPlace = shelfPlaceOf(longestBody(context, room, stand), stand)
+  const need = thinnestThatCarries(context, {
+    place: longestPlace,
+    make: bare,
+    pressure: of.panels.pressure,
+    screws: screwsFor(context, room, { place: longestPlace, x: stand.x, make: bare }),
+  })
+  return { room, count: of.count, ...stand, bare, need }
+}
+
+/** The bay with its thickness settled. Suggested: what the bays it lines up with need, the thickest of them. */
+export function withShelfThickness(
+  context: PlanContext,
+  bay: UnsettledShelfBay,
+  together: readonly UnsettledShelfBay[],
+): ShelfBay {
+  const { bare, need, ...rest } = bay
+  const thickness = context.settle.choice(shelfThickness, bay.room.wall.bay, () => ({
+    value: longest(need.thickness, ...together.map((b) => b.need.thickness)),
+    because: thicknessReason(bay, together),
+  }))
+  return { ...rest, make: { ...bare, thickness } }
+}
+
+function thicknessReason({ need }: UnsettledShelfBay, together: readonly UnsettledShelfBay[]): string {
+  if (!need.passes) return 'the thickest offered; it does not carry the load yet'
+  return together.some((b) => b.need.thickness > need.thickness)
+    ? 'as thick as the longest shelf they line up with'
+    : 'the thinnest that carries its load'
+}
+
+type Stand = Pick<ShelfBay, 'depth' | 'left' | 'right' | 'bodyAt'> & { readonly x: Length }
+
+function inAlcove(context: PlanContext, wall: AlcoveWall): Stand {
+  const { settle, figures, cut } = context
+  const setBack = settle.choice(shelfSetBack, undefined, () => ({
+    value: figures.length('shelf.set-back'),
+    because: 'a shelf never stands proud of its recess',
+  }))
+  const depth = cut.down(
+    wall.depth === undefined
+      ? settle.choice(shelfDepth, wall.bay, () => ({
+          value: figures.length('box.depth-flat'),
+          because: 'no return limits it: a usual depth',
+        }))
+      : less(wall.depth, setBack),
+  )
+  const play = figures.length('shelf.play')
+  const bodyAt = (z: Length, thickness: Length) =>
+    slidInBody({ wall, from: less(z, thickness), to: z, depth: longest(depth, ZERO), play, cut })
+  return { depth, left: 'wall', right: 'wall', bodyAt, x: ZERO }
+}
+
+function onFlat(context: PlanContext, wall: FlatWall, span: Stretch | undefined): Stand {
+  const { settle, figures, cut } = context
+  const usual = span ?? { x: ZERO, length: wall.width }
+  const length = cut.down(
+    settle.choice(shelfLength, wall.bay, () => ({
+      value: usual.length,
+      because: span === undefined ? 'the wall’s length' : 'as long as what stands below',
+    })),
+  )
+  const depth = cut.down(
+    settle.choice(shelfDepth, wall.bay, () => ({
+      value: figures.length('shelf.depth-flat'),
+      because: 'it hangs on its back: no deeper than the screws hold',
+    })),
+  )
+  const x = startOnFlat(wall, usual, length)
+  const left: ShelfEnd = wall.wallAtLeft && x <= 0 ? 'wall' : 'free'
+  const right: ShelfEnd = wall.wallAtRight && sum(x, length) >= wall.width ? 'wall' : 'free'
+  const play = figures.length('shelf.play')
+  const [playLeft, playRight] = [left === 'wall' ? play : ZERO, right === 'wall' ? play : ZERO]
+  const body = squareBody({ x: sum(x, playLeft), length: cut.down(less(length, playLeft, playRight)), depth })
+  return { depth, left, right, x, bodyAt: () => ({ ...body, gapBack: play, gapFront: play }) }
+}
+
+/** Over what stands below; from a wall where it reaches one; in the middle else. */
+function startOnFlat(wall: FlatWall, usual: Stretch, length: Length): Length {
+  if (length >= wall.width) return ZERO
+  if (length === usual.length) return usual.x
+  if (wall.wallAtLeft) return ZERO
+  return wall.wallAtRight ? less(wall.width, length) : sum(usual.x, over(less(usual.length, length), 2))
+}
+
+/** What a body is to the kind of shelf: lengths, and what its ends meet. */
+export const shelfPlaceOf = (body: BodyShape, ends: Pick<ShelfBay, 'left' | 'right'>): ShelfPlace => ({
+  depth: body.depth,
+  back: body.back,
+  front: body.front,
+  extent: body.extent,
+  left: ends.left,
+  right: ends.right,
+})
+
+/** The longest a shelf of this bay can be at any height there is: what the suggested thickness must carry. */
+function longestBody({ cut, figures }: PlanContext, room: ShelfRoom, stand: Stand): BodyShape {
+  const body = stand.bodyAt(room.highest, ZERO)
+  const { wall } = room
+  if (wall.kind === 'flat') return body
+  const top = longest(room.highest, room.below)
+  const heights = [wall.left.back, wall.left.front, wall.right.back, wall.right.front].flatMap((edge) =>
+    stationsBetween(edge, room.below, top),
+  )
+  const widest = longest(ZERO, ...heights.map((z) => widthAt(wall, z, stand.depth)))
+  const front = longest(ZERO, cut.down(less(widest, times(figures.length('shelf.play'), 2))))
+  return { ...body, front }
+}
+
+/** Screws in the back cleat of a shelf. */
+export function screwsFor(
+  context: PlanContext,
+  room: ShelfRoom,
+  of: { readonly place: ShelfPlace; readonly x: Length; readonly make: ShelfMake },
+): number {
+  const cleat = hollowShelf.cleats(of.place, of.make)[0]
+  const middle = sum(of.x, over(less(of.place.back, cleat?.length ?? ZERO), 2))
+  return cleat === undefined ? 0 : backCleatScrews(context, cleat, { x: middle, fixing: room.wall.fixing }).screws
+}

@@ -1,0 +1,180 @@
+import {
+  alignShelves,
+  edgeThickness,
+  shelfHeights,
+  shelfLoad,
+  shelfThickness,
+  skinThickness,
+} from '../../job/chapters/shelves.ts'
+import { answerOf } from '../../job/job.ts'
+import { hollowShelf } from '../../kinds/shelf/hollow.ts'
+import { type Contribution, merged, NOTHING } from '../../things/contribution.ts'
+import { type Field, NOT_MEASURED, type QuestionKey } from '../../things/field.ts'
+import type { NamedBay } from '../../things/place.ts'
+import type { Length } from '../../units/length.ts'
+import type { PlanContext } from '../context.ts'
+import type { MantelPlan } from '../mantel/mantel.ts'
+import { runPartMark } from '../marks.ts'
+import type { RunnableWall, Survey } from '../survey/survey.ts'
+import type { TopPlan } from '../tops/tops-and-ends.ts'
+import type { BodyShape } from './body-shape.ts'
+import { type ShelfBay, type ShelfPanels, shelfBay, shelfPlaceOf, withShelfThickness } from './shelf-bay.ts'
+import { bayNotes, shelfMessages, unbuildable } from './shelf-checks.ts'
+import { shelvesOverDevices } from './shelf-devices.ts'
+import { shelfRoom } from './shelf-heights.ts'
+import { countShelves, heightsOf, type ShelfLines } from './shelf-layout.ts'
+import { cleatCount, type ShelfAt, shelfJoints, shelfParts } from './shelf-parts.ts'
+import { shelfPressure } from './shelf-strength.ts'
+
+/** One floating shelf. z = its upper face; x offsets in the bay's own axes. */
+export interface Shelf {
+  readonly bay: NamedBay
+  readonly number: number
+  /** `R-H2` */
+  readonly mark: string
+  readonly id: string
+  readonly z: Length
+  readonly thickness: Length
+  readonly depth: Length
+  readonly backLength: Length
+  readonly frontLength: Length
+  /** x of the back left corner of the body. */
+  readonly x: Length
+  /** Offsets of the ends over the depth, + to the right. */
+  readonly offsetLeft: Length
+  readonly offsetRight: Length
+  readonly cleatTop: Length
+  readonly sag: Length
+  readonly waitsFor: readonly QuestionKey[]
+}
+
+export interface ShelfPlan {
+  readonly shelves: readonly Shelf[]
+  readonly contribution: Contribution
+}
+
+/** The floating shelves of every bay that has room for them, lined up across the wall where that is wanted. */
+export function shelves(context: PlanContext, survey: Survey, tops: TopPlan, mantel: MantelPlan): ShelfPlan {
+  const walls = survey.walls.filter((w): w is RunnableWall => w.kind !== 'breast')
+  if (walls.length === 0) return { shelves: [], contribution: NOTHING }
+  const panels = shelfPanels(context)
+  const lines: ShelfLines = {
+    aligned: context.settle.choice(alignShelves, undefined, () => ({
+      value: true,
+      because: 'the eye runs straight across',
+    })),
+    mantelTop: mantel.mantelTop,
+  }
+  const rooms = walls.map((wall) => shelfRoom(context, wall, tops.counterTop.get(wall.bay.id)))
+  const unsettled = countShelves(context, rooms, lines)
+    .filter(({ count }) => count > 0)
+    .map(({ room, count }) => shelfBay(context, room, { count, panels, span: tops.spans.get(room.wall.bay.id) }))
+  const bays = unsettled.map((bay) => withShelfThickness(context, bay, lines.aligned ? unsettled : [bay]))
+  const mantelWaits = mantel.breasts.flatMap((b) => (b.mantel === undefined ? [] : b.waitsFor))
+  const built = bays.map((bay) => shelvesOf(context, bay, { bays, lines, panels, mantelWaits }))
+  const over = built.map(({ bay, ats }) => ({ wall: bay.room.wall, shelves: ats.map((at) => at.shelf) }))
+  return {
+    shelves: over.flatMap((o) => o.shelves),
+    contribution: merged(...built.map((b) => b.contribution), {
+      ...NOTHING,
+      messages: shelvesOverDevices(context, over, lines.aligned),
+    }),
+  }
+}
+
+function shelfPanels(context: PlanContext): ShelfPanels {
+  const { settle, figures } = context
+  const load = settle.choice(shelfLoad, undefined, () => ({
+    value: 'books' as const,
+    because: 'the heaviest usual load',
+  }))
+  const nominal = (figure: string) => () => ({
+    value: figures.length(figure),
+    origin: 'assumed' as const,
+    because: 'its name at the counter: put the caliper on it',
+  })
+  return {
+    skin: settle.choice(skinThickness, undefined, nominal('panel.skin')),
+    edge: settle.choice(edgeThickness, undefined, nominal('panel.edge')),
+    pressure: shelfPressure(context, load),
+  }
+}
+
+interface Among {
+  readonly bays: readonly ShelfBay[]
+  readonly lines: ShelfLines
+  readonly panels: ShelfPanels
+  /** What the mantel line still waits for. */
+  readonly mantelWaits: readonly QuestionKey[]
+}
+
+function shelvesOf(context: PlanContext, bay: ShelfBay, among: Among) {
+  const laid = heightsOf(context, bay, among)
+  const refused = unbuildable(context, bay)
+  const ats = refused.length > 0 ? [] : laid.heights.map((z, i) => shelfAt(context, bay, among, { z, index: i }))
+  const contribution: Contribution = {
+    parts: ats.flatMap((at) => shelfParts(context, at)),
+    joints: ats.flatMap((at) => shelfJoints(context, at)),
+    messages: [
+      ...laid.messages,
+      ...refused,
+      ...ats.flatMap((at) => shelfMessages(context, at, among.panels.pressure)),
+      ...bayNotes(context, bay, ats),
+    ],
+  }
+  return { bay, ats, contribution }
+}
+
+function shelfAt(
+  context: PlanContext,
+  bay: ShelfBay,
+  among: Among,
+  at: { readonly z: Length; readonly index: number },
+): ShelfAt {
+  const { wall } = bay.room
+  const body: BodyShape = bay.bodyAt(at.z, bay.make.thickness)
+  const number = at.index + 1
+  const shelf: Shelf = {
+    bay: wall.bay,
+    number,
+    mark: runPartMark(wall.bay, 'H', number),
+    id: `${wall.bay.id}/shelf-${number}`,
+    z: at.z,
+    thickness: bay.make.thickness,
+    depth: body.depth,
+    backLength: body.back,
+    frontLength: body.front,
+    x: body.x,
+    offsetLeft: body.offsetLeft,
+    offsetRight: body.offsetRight,
+    cleatTop: hollowShelf.cleatTop(at.z, bay.make),
+    sag: hollowShelf.sag(shelfPlaceOf(body, bay), bay.make, among.panels.pressure),
+    waitsFor: shelfWaits(context, bay, among),
+  }
+  return { bay, shelf, body, firstCleat: at.index * cleatCount(bay) + 1 }
+}
+
+/**
+ * Widths and depth always; studs where it hangs on its back. While heights or thickness are the rule's own also what they
+ * rest on: every bay it lines up with, and the mantel.
+ */
+function shelfWaits({ job }: PlanContext, bay: ShelfBay, { bays, lines, mantelWaits }: Among): readonly QuestionKey[] {
+  const { wall } = bay.room
+  const isTyped = (field: Field) => {
+    const answer = answerOf(job, field, wall.bay.id)
+    return answer !== undefined && answer !== NOT_MEASURED
+  }
+  const hangs = bay.left === 'free' || bay.right === 'free'
+  const together = (lines.aligned ? bays : [bay]).map((b) => b.room.wall.waits)
+  const spans = together.flatMap((w) => [...w.widths, ...w.depth])
+  const heights = [...spans, ...together.flatMap((w) => [...w.ceiling, ...w.baseboard]), ...mantelWaits]
+  return unique([
+    ...wall.waits.widths,
+    ...wall.waits.depth,
+    ...(isTyped(shelfHeights) ? [] : heights),
+    ...(isTyped(shelfThickness) ? [] : spans),
+    ...(hangs ? wall.waits.fixing : []),
+  ])
+}
+
+const unique = (keys: readonly QuestionKey[]): readonly QuestionKey[] => [...new Set(keys)]

@@ -1,0 +1,156 @@
+import type { Contribution } from '../../things/contribution.ts'
+import type { QuestionKey } from '../../things/field.ts'
+import type { JointDraft } from '../../things/joint.ts'
+import type { Part } from '../../things/part.ts'
+import { type Length, less, longest, size, sum, ZERO } from '../../units/length.ts'
+import { leafReach } from '../boxes/box-depth.ts'
+import type { Box } from '../boxes/boxes.ts'
+import type { PlanContext } from '../context.ts'
+import { madePart } from '../made-part.ts'
+import { runPartMark } from '../marks.ts'
+import { mdf } from '../materials.ts'
+import type { Run, RunSide } from '../run/slot.ts'
+import { type BodyShape, squareBody } from '../shelves/body-shape.ts'
+import { tapered } from '../shelves/taper.ts'
+import { counterBody, counterDepth } from './counter-body.ts'
+import { type CounterPiece, counterPieces } from './counter-pieces.ts'
+import { endJointGaps } from './end-joint.ts'
+
+/** The boxes of one base run and what lies on them. */
+export interface CounterOn {
+  readonly run: Run
+  readonly boxes: readonly Box[]
+  readonly thickness: Length
+  readonly gable: Length
+}
+
+/** The counter of a run: parts in as few lengths as can be, and its joints to the walls. */
+export function counterOf(context: PlanContext, on: CounterOn): Contribution & { readonly body: BodyShape } {
+  const body = bodyOf(context, on)
+  const { bow } = on.run.wall
+  const roughDepth = context.cut.up(
+    sum(body.depth, context.figures.length('back.scribe'), longest(bow.hollow, bow.proud)),
+  )
+  const boxJoints = on.boxes.slice(1).map((b) => b.x)
+  const pieces = counterPieces(context, { body, thickness: on.thickness, roughDepth, boxJoints })
+  return {
+    body,
+    parts: pieces.map((piece, i) => counterPart(context, on, { body, roughDepth, piece, number: i + 1 })),
+    joints: counterJoints(context, on, body),
+    messages: [],
+  }
+}
+
+const waitsOf = ({ run }: CounterOn): readonly QuestionKey[] => [...run.waitsFor, ...run.wall.waits.depth]
+
+function bodyOf(context: PlanContext, { run, boxes, thickness, gable }: CounterOn): BodyShape {
+  const { figures, cut } = context
+  const [box] = boxes
+  const { wall } = run
+  const inReturn = wall.kind === 'alcove' && wall.depth !== undefined
+  const depth = cut.down(
+    counterDepth({
+      box: box?.depth ?? figures.length('box.depth-flat'),
+      leaf: leafReach(context),
+      overhang: figures.length('counter.overhang'),
+      backGap: box?.backGap ?? figures.length('back.scribe'),
+      most: inReturn && wall.depth !== undefined ? less(wall.depth, figures.length('counter.wall-clear')) : undefined,
+    }),
+  )
+  if (wall.kind === 'flat') return flatBody(context, run, gable, depth)
+  const recess = { wall, from: run.z1, to: sum(run.z1, thickness), depth, play: figures.length('shelf.play'), cut }
+  return counterBody(recess, wall.lowestCeiling)
+}
+
+/** On a flat wall it reaches the wall where the run does, and overhangs each free end; no play. */
+function flatBody({ figures }: PlanContext, run: Run, gable: Length, depth: Length): BodyShape {
+  const overhang = figures.length('counter.overhang')
+  const beyond = ({ fit }: RunSide) => (fit === 'gable' ? sum(gable, overhang) : overhang)
+  const atWall = ({ fit }: RunSide) => fit === 'filler' || fit === 'caulk'
+  const x = atWall(run.left) ? ZERO : less(run.startX, beyond(run.left))
+  const end = atWall(run.right) ? run.wall.width : sum(run.startX, run.width, beyond(run.right))
+  return squareBody({ x, length: less(end, x), depth })
+}
+
+interface Laid {
+  readonly body: BodyShape
+  readonly roughDepth: Length
+  readonly piece: CounterPiece
+  readonly number: number
+}
+
+function counterPart(context: PlanContext, on: CounterOn, { body, roughDepth, piece, number }: Laid): Part {
+  const { run, thickness } = on
+  const { show } = context
+  const length = tapered(context, piece)
+  return madePart({
+    id: `${run.bay.id}/counter-${number}`,
+    mark: runPartMark(run.bay, 'T', number),
+    name: 'counter',
+    bay: run.bay.id,
+    goesTo: `${run.bay.name}, on the boxes`,
+    ...length,
+    width: body.depth,
+    thickness,
+    roughLength: piece.roughLength,
+    roughWidth: roughDepth,
+    leaveLong:
+      piece.joinsLeft && piece.joinsRight ? 'back edge, scribed on site' : 'ends and back edge, scribed on site',
+    material: mdf(thickness),
+    shows: 'top, front edge and free ends',
+    details: [
+      ...endOffsets(context, body),
+      ...(piece.joinsLeft || piece.joinsRight
+        ? [
+            `Joined over the joint between boxes: three connectors and glue; joint ${piece.joinsLeft ? 'at its left' : 'at its right'}${piece.joinsLeft && piece.joinsRight ? ' and right' : ''} end.`,
+          ]
+        : []),
+      `Screwed from below in slotted holes, two rows a box, ${show.withUnit(context.figures.length('screw.top-pitch'))} apart at most.`,
+    ],
+    coat: { surface: 'built-in', faces: 2 },
+    placement: {
+      x: sum(run.wall.originX, body.x, piece.from),
+      y: ZERO,
+      z: run.z1,
+      dx: length.length,
+      dy: body.depth,
+      dz: thickness,
+    },
+    waitsFor: waitsOf(on),
+  })
+}
+
+/** How far each end runs off square over the depth, in the words a carpenter sets out by. */
+export function endOffsets({ show }: PlanContext, body: BodyShape): readonly string[] {
+  const words = (offset: Length) =>
+    offset === 0 ? 'square' : `${show.withUnit(size(offset))} to the ${offset < 0 ? 'left' : 'right'}`
+  if (body.offsetLeft === 0 && body.offsetRight === 0) return ['Both ends are square.']
+  return [
+    `Over ${show.withUnit(body.depth)} of depth the left end runs ${words(body.offsetLeft)}, the right end ${words(body.offsetRight)}, from the back corner to the front.`,
+  ]
+}
+
+function counterJoints({ figures }: PlanContext, on: CounterOn, body: BodyShape): readonly JointDraft[] {
+  const { run } = on
+  const scribed = figures.length('scribe.fit')
+  const joint = (
+    id: string,
+    where: string,
+    rest: Pick<JointDraft, 'length' | 'gap1' | 'gap2' | 'ends'>,
+  ): JointDraft => ({
+    id: `${run.bay.id}/top-${id}`,
+    bay: run.bay.id,
+    where: `counter, ${where}`,
+    ...rest,
+    colour: 'wall',
+    twoColours: true,
+    waitsFor: waitsOf(on),
+  })
+  const back = { length: body.back, gap1: scribed, gap2: scribed, ends: ['left', 'right'] } as const
+  const gaps = run.wall.kind === 'flat' ? { gap1: scribed, gap2: scribed } : endJointGaps(body)
+  const end = { length: body.depth, ...gaps, ends: ['front', 'back'] } as const
+  const walled = (['left', 'right'] as const).filter(
+    (side) => run.wall.kind === 'alcove' || run[side].fit === 'filler' || run[side].fit === 'caulk',
+  )
+  return [joint('back', 'back', back), ...walled.map((side) => joint(side, `${side} end`, end))]
+}

@@ -1,0 +1,95 @@
+import { edgeAt } from '../../geometry/edge.ts'
+import type { Contribution } from '../../things/contribution.ts'
+import type { QuestionKey } from '../../things/field.ts'
+import type { CutOut } from '../../things/part.ts'
+import { type Length, less, sum, ZERO } from '../../units/length.ts'
+import { leafReach } from '../boxes/box-depth.ts'
+import type { Box } from '../boxes/boxes.ts'
+import type { PlanContext } from '../context.ts'
+import { madePart } from '../made-part.ts'
+import { runPartMark } from '../marks.ts'
+import { mdf } from '../materials.ts'
+import type { Run } from '../run/slot.ts'
+
+/** A free end of a run on a flat wall. */
+export interface GableAt {
+  readonly run: Run
+  readonly box: Box
+  readonly side: 'left' | 'right'
+  readonly number: number
+  readonly thickness: Length
+  readonly baseboardKept: boolean
+}
+
+/** The finished panel at a free end: from the floor to the counter, flush with the door faces, scribed to floor and wall. */
+export function gableOf(context: PlanContext, at: GableAt): Contribution {
+  const { figures, cut } = context
+  const { run, box, thickness } = at
+  const x = at.side === 'left' ? less(run.startX, thickness) : sum(run.startX, run.width)
+  const drop = edgeAt(run.wall.floor, x)
+  const length = cut.near(sum(run.z1, drop))
+  const width = sum(box.depth, leafReach(context))
+  const waitsFor: readonly QuestionKey[] = [...run.waitsFor, ...run.wall.waits.floor, ...run.wall.waits.depth]
+  const part = madePart({
+    id: `${run.bay.id}/gable-${at.side}`,
+    mark: runPartMark(run.bay, 'G', at.number),
+    name: 'gable',
+    bay: run.bay.id,
+    goesTo: `${run.bay.name}, ${at.side} end of the run`,
+    length,
+    width,
+    thickness,
+    roughLength: cut.up(sum(length, figures.length('gable.foot-spare'))),
+    roughWidth: cut.up(sum(width, figures.length('scribe.spare'))),
+    leaveLong: 'foot scribed to the floor, back edge to the wall',
+    material: mdf(thickness),
+    shows: 'outer face, front edge',
+    details: [
+      'Flush with the door faces; the back edge runs on to the wall and is scribed.',
+      `Fixed from inside the box: two columns of screws, ${context.show.withUnit(figures.length('screw.top-pitch'))} apart at most.`,
+      ...notchWords(context, at),
+    ],
+    coat: { surface: 'built-in', faces: 2 },
+    placement: {
+      x: sum(run.wall.originX, x),
+      y: box.backGap,
+      z: less(ZERO, drop),
+      dx: thickness,
+      dy: width,
+      dz: length,
+    },
+    waitsFor,
+  })
+  const scribed = figures.length('scribe.fit')
+  const joint = {
+    id: `${run.bay.id}/gable-${at.side}`,
+    bay: run.bay.id,
+    where: `gable, ${at.side} end, to the wall`,
+    length,
+    gap1: scribed,
+    gap2: scribed,
+    ends: ['foot', 'top'],
+    colour: 'wall',
+    twoColours: true,
+    waitsFor,
+  } as const
+  return { parts: [{ ...part, cutOuts: notch(at) }], joints: [joint], messages: [] }
+}
+
+const keptBoard = ({ run, baseboardKept }: GableAt) =>
+  baseboardKept ? run.wall.baseboard : { height: ZERO, thickness: ZERO }
+
+function notchWords({ show }: PlanContext, at: GableAt): readonly string[] {
+  const { height, thickness } = keptBoard(at)
+  return height > 0 && thickness > 0
+    ? [`Notched at the back foot for the baseboard: ${show.withUnit(thickness)} deep, ${show.withUnit(height)} high.`]
+    : []
+}
+
+/** The kept baseboard runs on behind it. */
+function notch(at: GableAt): readonly CutOut[] {
+  const { height, thickness } = keptBoard(at)
+  return height > 0 && thickness > 0
+    ? [{ what: 'baseboard notch, back foot', x: ZERO, z: ZERO, width: thickness, height }]
+    : []
+}
