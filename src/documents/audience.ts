@@ -1,13 +1,13 @@
 import { siteNote } from '../job/chapters/install.ts'
 import { clientContact, clientName, privateNote, siteAddress, title, yourBusiness } from '../job/chapters/job.ts'
 import { quoteNumber, validDays } from '../job/chapters/price.ts'
-import { answerOf, type Issue } from '../job/job.ts'
-import type { CalendarPlan } from '../plan/calendar.ts'
-import type { Breast } from '../plan/mantel.ts'
+import { answerOf } from '../job/job.ts'
+import type { CalendarPlan } from '../plan/calendar/calendar.ts'
+import type { Breast } from '../plan/mantel/mantel.ts'
 import type { Plan } from '../plan/plan.ts'
 import { lookAt } from '../plan/settle.ts'
-import type { RequestLine } from '../plan/supply.ts'
-import type { Wall } from '../plan/survey.ts'
+import type { RequestLine } from '../plan/supply/supply.ts'
+import type { Wall } from '../plan/survey/survey.ts'
 import { type ChapterId, type Field, NOT_MEASURED } from '../things/field.ts'
 import type { NamedBay } from '../things/place.ts'
 import type { Show } from '../things/show.ts'
@@ -45,6 +45,7 @@ import { type Accepted, acceptedConfirms } from './confirms.ts'
 import { type Dangers, dangersOf } from './dangers.ts'
 import { type MaterialNames, materialNames } from './material-names.ts'
 import { only } from './only.ts'
+import { type ChangesSince, partChanges } from './part-changes.ts'
 import { type ScopeLine, scopeOf } from './scope.ts'
 import { type Waiting, waitingFor } from './waiting.ts'
 
@@ -75,7 +76,8 @@ export interface ForHelper {
   readonly dangers: Dangers
   readonly waiting: readonly Waiting[]
   readonly accepted: readonly Accepted[]
-  readonly issued: readonly Issue[]
+  /** For each packet handed out before: which parts are not what they were then. */
+  readonly changes: readonly ChangesSince[]
   readonly finish: Day
 }
 
@@ -163,7 +165,7 @@ export function forHelper(plan: Plan): ForHelper {
     dangers: dangersOf(plan),
     waiting: waitingFor(plan),
     accepted: acceptedConfirms(plan, HELPER_CHAPTERS),
-    issued: plan.job.issued,
+    changes: plan.job.issued.map((issue) => ({ revision: issue.revision, parts: partChanges(issue, plan) })),
     finish: plan.calendar.finish,
   }
 }

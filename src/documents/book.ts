@@ -66,9 +66,3 @@ export function sheetNames(wanted: readonly string[]): readonly string[] {
   }
   return given
 }
-
-/** `A`, `B` … `AA`: the letters of a column, counted from 0. */
-export function columnLetters(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26))
-  return index < 26 ? letter : `${columnLetters(Math.floor(index / 26) - 1)}${letter}`
-}

@@ -1,4 +1,4 @@
-import type { CostLine } from '../../plan/price.ts'
+import type { CostLine } from '../../plan/price/price.ts'
 import type { ForOffice } from '../audience.ts'
 import { type BookCell, type BookSheet, FIRST_ROW } from '../book.ts'
 import { liveMoney, moneyCell, roundAsOffice } from '../live.ts'

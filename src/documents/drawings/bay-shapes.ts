@@ -1,6 +1,6 @@
 import { type DrawingBox, hatch, label, line, rectangle, type Shape } from '../../geometry/drawing.ts'
 import type { NamedBay } from '../../things/place.ts'
-import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'
+import { type Length, less, longest, sum, times, ZERO } from '../../units/length.ts'
 import type { ForHelper } from '../audience.ts'
 import type { HelperPart } from '../audience-fields.ts'
 import { roleOfMark } from '../mark-words.ts'
@@ -25,7 +25,7 @@ export function bayShapes(bay: NamedBay, view: ForHelper, style: BayStyle): read
     rectangle(frame, 'outline'),
     ...frontParts(bay, view).flatMap((part) => {
       const box = seenFromFront(part)
-      return [rectangle(box, 'edge'), ...words(box, part.mark)]
+      return [rectangle(box, 'edge'), ...markOf(part, box, frame, words)]
     }),
     ...boxShapes(bay, view, frame.x, words),
     ...view.shelves
@@ -33,10 +33,25 @@ export function bayShapes(bay: NamedBay, view: ForHelper, style: BayStyle): read
       .flatMap((shelf) => {
         const z = less(shelf.z, shelf.thickness)
         const box = { x: sum(frame.x, shelf.x), z, width: shelf.frontLength, height: shelf.thickness }
-        return [rectangle(box, 'edge'), ...words({ ...box, z: shelf.z, height: shelf.thickness }, shelf.mark)]
+        return [rectangle(box, 'edge'), ...words(overIt(box, frame), shelf.mark)]
       }),
     ...breastShapes(bay, view, frame, words),
   ]
+}
+
+/** Room for a mark over a piece that is too thin to hold it: a share of the bay's height. */
+const OVER = 0.05
+export const overIt = (box: DrawingBox, frame: DrawingBox): DrawingBox => ({
+  ...box,
+  z: sum(box.z, box.height),
+  height: times(frame.height, OVER),
+})
+
+/** A filler is too narrow for its mark: the key and the cut list name it. A counter has it above. */
+function markOf(part: HelperPart, box: DrawingBox, frame: DrawingBox, words: Words): readonly Shape[] {
+  const role = roleOfMark(part.mark)
+  if (role === 'F' || role === 'G') return []
+  return words(role === 'T' ? overIt(box, frame) : box, part.mark)
 }
 
 type Words = (box: DrawingBox, ...lines: readonly string[]) => readonly Shape[]

@@ -3,12 +3,12 @@ import { showDay, showDayAndYear } from '../../units/day.ts'
 import { type ForHelper, forHelper } from '../audience.ts'
 import { type Block, type Fact, fact, heading, type Paper, warned } from '../block.ts'
 import type { Assets, PacketDocument, Reader, Stamp } from '../document.ts'
-import { partChanges } from '../issued-parts.ts'
 import { markRanges } from '../mark-ranges.ts'
 import { paperSize } from '../paper-size.ts'
+import { newestBefore } from '../part-changes.ts'
 import type { Waiting } from '../waiting.ts'
 import { words } from '../words/template.ts'
-import { writePdf } from '../write/pdf.ts'
+import { writeOnePage } from '../write/pdf.ts'
 
 /** The one page everybody reads first; it names the other documents of the packet. */
 export const startHere = (others: readonly PacketDocument[]): PacketDocument => ({
@@ -17,8 +17,8 @@ export const startHere = (others: readonly PacketDocument[]): PacketDocument => 
   says: 'start here',
   needed: () => true,
   write: async (plan, assets, stamp) => {
-    const paper = startHerePaper({ view: forHelper(plan), contents: contentsOf(plan, others), assets, stamp })
-    return [{ path: 'start-here.pdf', bytes: await writePdf(paper, assets, stamp) }]
+    const given = { view: forHelper(plan), contents: contentsOf(plan, others), assets, stamp }
+    return [{ path: 'start-here.pdf', bytes: await writeOnePage(startHerePapers(given), assets, stamp) }]
   },
 })
 
@@ -41,19 +41,25 @@ const contentsOf = (plan: Plan, others: readonly PacketDocument[]): readonly Con
     return held.length === 0 ? [] : [{ folder, says: `${held.join(', ')}${beside}` }]
   })
 
-/** How much of each list fits the page; the rest is named by its number. */
-const MOST = { measured: 6, confirms: 4, changes: 6, marks: 90 } as const
+/** How many of each list are tried for one page, most first; the rest is named by its number. */
+const MOST = [8, 5, 3, 2, 1] as const
+/** Letters of marks, and of a sentence, before the rest is left to the other papers. */
+const LETTERS = { marks: 90, sentence: 130 } as const
 /** A blank to write the measurement in. */
 const BLANK = '________'
 
-/** One page: measure first, what was confirmed, what is in it and for whom, what changed. */
-export function startHerePaper(given: {
+interface StartHere {
   readonly view: ForHelper
   readonly contents: readonly Contents[]
   readonly assets: Assets
   readonly stamp: Stamp
-}): Paper {
-  const { view, contents, assets, stamp } = given
+}
+
+/** The page with long lists, then with ever shorter ones: the first that stays one page is printed. */
+export const startHerePapers = (given: StartHere): readonly Paper[] => MOST.map((most) => startHerePaper(given, most))
+
+/** Measure first, what was confirmed, what is in it and for whom, what changed. */
+function startHerePaper({ view, contents, assets, stamp }: StartHere, most: number): Paper {
   return {
     name: 'start here',
     job: view.title,
@@ -70,22 +76,22 @@ export function startHerePaper(given: {
             finish: showDayAndYear(view.finish),
           }),
           heading('Measure first'),
-          ...measureFirst(view.waiting),
-          ...confirmed(view),
+          ...measureFirst(view.waiting, most),
+          ...confirmed(view, most),
           heading('What is in it, and for whom'),
           ...contents.map((c) => fact(c.folder, c.says)),
           fact('hand out', 'only the folder of that reader, never this whole packet'),
           heading('What changed'),
-          ...changed(view, stamp),
+          ...changed(view, stamp, most),
         ],
       },
     ],
   }
 }
 
-function measureFirst(waiting: readonly Waiting[]): readonly Block[] {
+function measureFirst(waiting: readonly Waiting[], most: number): readonly Block[] {
   if (waiting.length === 0) return [fact('', 'Nothing waits for a measurement.')]
-  const shown = waiting.slice(0, MOST.measured).map(waitingFact)
+  const shown = waiting.slice(0, most).map(waitingFact)
   return [...shown, ...rest(waiting.length - shown.length, 'more to measure: the cut list marks them HOLD')]
 }
 
@@ -98,13 +104,13 @@ function waitingFact({ question, marks, joints }: Waiting): Fact {
 }
 
 const shortened = (text: string): string =>
-  text.length <= MOST.marks ? text : `${text.slice(0, text.lastIndexOf(', ', MOST.marks))} and others`
+  text.length <= LETTERS.marks ? text : `${text.slice(0, text.lastIndexOf(', ', LETTERS.marks))} and others`
 
-function confirmed({ accepted }: ForHelper): readonly Block[] {
+function confirmed({ accepted }: ForHelper, most: number): readonly Block[] {
   if (accepted.length === 0) return []
-  const lines = accepted.slice(0, MOST.confirms).map((a) => {
+  const lines = accepted.slice(0, most).map((a) => {
     const on = a.on === undefined ? 'not confirmed yet' : `confirmed ${showDay(a.on)}`
-    return fact('kept', `${a.short} (${a.place}; ${on})`)
+    return fact('kept', `${cutAt(a.short)} (${a.place}; ${on})`)
   })
   return [
     heading('Asked for against advice'),
@@ -113,16 +119,18 @@ function confirmed({ accepted }: ForHelper): readonly Block[] {
   ]
 }
 
-function changed(view: ForHelper, stamp: Stamp): readonly Block[] {
-  const changes = partChanges(view, stamp.revision)
+function changed(view: ForHelper, stamp: Stamp, most: number): readonly Block[] {
+  const changes = newestBefore(view.changes, stamp.revision)
   if (changes === undefined) return [fact('', 'First revision: nothing to compare with.')]
   if (changes.length === 0) return [fact('', 'No part is another size than in the revision before.')]
-  const lines = changes
-    .slice(0, MOST.changes)
-    .map((c): Fact => ({ ...fact(c.mark, c.says), right: 'already sawn?', tick: true }))
+  const lines = changes.slice(0, most).map((says): Fact => ({ ...fact('', says), right: 'already sawn?', tick: true }))
   return [...lines, ...rest(changes.length - lines.length, 'more parts changed: go by the new cut list only')]
 }
 
 const rest = (count: number, says: string): readonly Fact[] => (count <= 0 ? [] : [fact('', `${count} ${says}.`)])
+
+/** A long sentence goes on in the install sequence. */
+const cutAt = (text: string): string =>
+  text.length <= LETTERS.sentence ? text : `${text.slice(0, text.lastIndexOf(' ', LETTERS.sentence))} …`
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,9 +1,9 @@
-import type { Drawing, DrawingPoint, Shape } from '../../geometry/drawing.ts'
+import type { Drawing, DrawingBox, DrawingPoint, Shape } from '../../geometry/drawing.ts'
 import type { NamedBay } from '../../things/place.ts'
-import { type Length, over, sum, times } from '../../units/length.ts'
+import { type Length, less, over, sum, times, ZERO } from '../../units/length.ts'
 import type { ForHelper } from '../audience.ts'
 import type { HelperJoint } from '../audience-fields.ts'
-import { bayFrame, bayShapes } from '../drawings/bay-shapes.ts'
+import { bayFrame, bayShapes, overIt } from '../drawings/bay-shapes.ts'
 
 /** One bay with the number of each joint where it is; undefined when the bay was not measured. */
 export function jointPicture(bay: NamedBay, joints: readonly HelperJoint[], view: ForHelper): Drawing | undefined {
@@ -16,7 +16,7 @@ export function jointPicture(bay: NamedBay, joints: readonly HelperJoint[], view
   return {
     says: `The ${bay.name} from the room with joints ${joints[0]?.number ?? ''} to ${joints[joints.length - 1]?.number ?? ''}.`,
     frame,
-    shapes: [...bayShapes(bay, view, 'plain'), ...numbers(spots, frame.width)],
+    shapes: [...bayShapes(bay, view, 'plain'), ...numbers(spots, frame)],
   }
 }
 
@@ -26,21 +26,24 @@ interface Spot {
 }
 
 /** Joints at one place share one text: `15/16`. */
-function numbers(spots: readonly Spot[], width: Length): readonly Shape[] {
+function numbers(spots: readonly Spot[], frame: DrawingBox): readonly Shape[] {
   const places = new Map<string, { readonly at: DrawingPoint; readonly says: readonly number[] }>()
   for (const { joint, at } of spots) {
     const key = `${at.x} ${at.z}`
     places.set(key, { at, says: [...(places.get(key)?.says ?? []), joint.number] })
   }
-  const side = times(width, 0.16)
+  const side = times(frame.width, SPOT_WIDTH)
   return [...places.values()].map(
     ({ at, says }): Shape => ({
       kind: 'label',
-      box: { x: (at.x - side / 2) as Length, z: (at.z - side / 2) as Length, width: side, height: side },
+      box: overIt({ x: less(at.x, over(side, 2)), z: at.z, width: side, height: ZERO }, frame),
       lines: [says.join('/')],
     }),
   )
 }
+
+/** Room for the numbers at one place, as a share of the bay's width. */
+const SPOT_WIDTH = 0.2
 
 /** Where along the wall a joint is, by the words of its id; over and under share a place. */
 function jointSpot(joint: HelperJoint, bay: NamedBay, view: ForHelper): DrawingPoint | undefined {
@@ -52,8 +55,8 @@ function jointSpot(joint: HelperJoint, bay: NamedBay, view: ForHelper): DrawingP
 
 /** Share of the bay's width: near its left end, near its right end, or the middle. */
 function acrossOf(id: string): number {
-  if (/(left|-L\b)/.test(id)) return 0.05
-  if (/(right|-R\b)/.test(id)) return 0.95
+  if (/(left|-L\b)/.test(id)) return 0.1
+  if (/(right|-R\b)/.test(id)) return 0.9
   return 0.5
 }
 
@@ -62,7 +65,7 @@ function heightOf({ id }: HelperJoint, bay: NamedBay, view: ForHelper): Length |
   if (shelf !== undefined) return shelf.z
   const box = view.boxes.find((b) => b.run.bay.id === bay.id)
   const breast = view.breasts.find((b) => b.bay.id === bay.id)
-  if (/kick/.test(id)) return box === undefined ? undefined : over(box.run.z0, 2)
+  if (/kick/.test(id)) return ZERO
   if (/mantel/.test(id)) return mantelHeight(id, breast?.mantel)
   if (/(counter|top-)/.test(id)) return box?.run.z1
   if (/(box|filler|gable)/.test(id)) return box === undefined ? undefined : over(sum(box.run.z0, box.run.z1), 2)

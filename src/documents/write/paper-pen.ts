@@ -26,6 +26,7 @@ const MISSING = '\u25a1'
 
 export function paperPen(doc: PdfDocument): PaperPen {
   const readable = readableIn(doc)
+  const heights = new Map<string, number>()
   const set = (look: TextLook): number => {
     const { size, line } = TYPE[look.type]
     doc.font(look.bold === true ? 'bold' : 'regular').fontSize(size)
@@ -34,8 +35,14 @@ export function paperPen(doc: PdfDocument): PaperPen {
   return {
     doc,
     heightOf: (text, width, look) => {
+      // The same cautions and tools stand in many steps: each is measured once.
+      const key = `${look.type} ${look.bold === true} ${width} ${text}`
+      const known = heights.get(key)
+      if (known !== undefined) return known
       const lineGap = set(look)
-      return doc.heightOfString(readable(text), { width, lineGap })
+      const height = doc.heightOfString(readable(text), { width, lineGap })
+      heights.set(key, height)
+      return height
     },
     widthOf: (text, look) => {
       set(look)

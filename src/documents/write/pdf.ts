@@ -9,6 +9,22 @@ import { type Tags, tagsOf } from './tags.ts'
 
 /** The paper as a tagged PDF: same paper, fonts and stamp, same bytes. */
 export async function writePdf(paper: Paper, assets: Assets, stamp: Stamp): Promise<Uint8Array> {
+  return (await written(paper, assets, stamp)).bytes
+}
+
+/** The first of several wordings, fullest first, that stays on one page; the last one when none does. */
+export async function writeOnePage(wordings: readonly Paper[], assets: Assets, stamp: Stamp): Promise<Uint8Array> {
+  const [fullest, ...shorter] = wordings
+  if (fullest === undefined) throw new RangeError('A page has at least one wording.')
+  const { bytes, pages } = await written(fullest, assets, stamp)
+  return pages <= 1 || shorter.length === 0 ? bytes : writeOnePage(shorter, assets, stamp)
+}
+
+async function written(
+  paper: Paper,
+  assets: Assets,
+  stamp: Stamp,
+): Promise<{ readonly bytes: Uint8Array; readonly pages: number }> {
   const { default: PDFDocument } = await import('pdfkit')
   const doc = new PDFDocument(optionsOf(paper, stamp))
   doc.registerFont('regular', Buffer.from(assets.fonts.regular))
@@ -18,9 +34,10 @@ export async function writePdf(paper: Paper, assets: Assets, stamp: Stamp): Prom
   const tags = tagsOf(doc)
   for (const section of paper.sections) writeSection(section, { paper, pen, tags })
   writeFeet(paper, stamp, pen, tags)
+  const pages = doc.bufferedPageRange().count
   tags.end()
   doc.end()
-  return bytes
+  return { bytes: await bytes, pages }
 }
 
 /** Noon in UTC on the stamp's day: the only time a document knows. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { forHelper } from '../../../src/documents/audience.ts'
 import { newestBefore } from '../../../src/documents/part-changes.ts'
-import { startHerePaper } from '../../../src/documents/start-here/start-here.ts'
-import { writePdf } from '../../../src/documents/write/pdf.ts'
+import { startHerePapers } from '../../../src/documents/start-here/start-here.ts'
+import { writeOnePage } from '../../../src/documents/write/pdf.ts'
 import { issuedParts } from '../../../src/plan/compare/compare.ts'
 import { ASSETS, STAMP } from '../assets.ts'
 import { heldPlan } from '../fixture.ts'
@@ -57,7 +57,7 @@ describe('start here', () => {
       folder,
       says: 'lists '.repeat(12),
     }))
-    const bytes = await writePdf(startHerePaper({ view: crowded, contents, assets: ASSETS, stamp }), ASSETS, stamp)
+    const bytes = await writeOnePage(startHerePapers({ view: crowded, contents, assets: ASSETS, stamp }), ASSETS, stamp)
     const pages = await pdfPages(bytes)
     expect(pages).toHaveLength(1)
     expect(pages[0]).toContain('□□ the long room')
