@@ -106,6 +106,22 @@ export const numberField = (asked: Asked<number>, unit: string, least: number, m
 export const dayField = (asked: Asked<Day>): Field<Day> =>
   field(asked, z.iso.date() as unknown as z.ZodType<Day>, { kind: 'day' })
 
+/** A column of lengths; `signed` where a reading may lie on either side of nothing. */
+export const lengthColumn = (id: string, says: string, needed: boolean, signed = false): Column => ({
+  id,
+  says,
+  needed,
+  entry: { kind: 'length', signed },
+})
+
+/** A column answered by one of a few words. */
+export const wordColumn = (id: string, says: string, options: readonly string[]): Column => ({
+  id,
+  says,
+  needed: true,
+  entry: { kind: 'choice', options: options.map((o) => ({ id: o, says: o.replace('-', ' ') })) },
+})
+
 /** Schema of a table cell. */
 export const cell = {
   length: lengthSchema,

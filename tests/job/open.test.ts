@@ -80,6 +80,7 @@ describe('opening a job file', () => {
         .map((entries) => bytesOf({ ...EMPTY, ...entries })),
       fc.nat().map((cut) => bytesOf(EMPTY).subarray(0, cut % 150)),
     )
+    // biome-ignore lint/nursery/noFloatingPromises: a property without async gives no promise
     fc.assert(
       fc.property(document, (bytes) => {
         try {

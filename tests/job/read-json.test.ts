@@ -9,6 +9,7 @@ const faultOf = (text: string): string => {
 
 describe('reading JSON with its lines', () => {
   it('reads what the language itself reads (RFC 8259), where no key is refused and no number is inexact', () => {
+    // biome-ignore lint/nursery/noFloatingPromises: a property without async gives no promise
     fc.assert(
       fc.property(fc.jsonValue({ maxDepth: 6 }), fc.constantFrom(undefined, 1, '\t'), (value, indent) => {
         const text = JSON.stringify(value, undefined, indent)

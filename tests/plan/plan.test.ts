@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { bays, devices as devicesField, floor, returns, studs, widths } from '../../src/job/chapters/wall.ts'
+import { bays, floor, returns, studs, widths } from '../../src/job/chapters/wall.ts'
+import { devices as devicesField } from '../../src/job/chapters/wall-devices.ts'
 import { FIELDS } from '../../src/job/fields.ts'
 import { answerOf, emptyJob, type Job, jobSchema, withAnswer } from '../../src/job/job.ts'
 import { makePlan, type Plan } from '../../src/plan/plan.ts'

@@ -6,7 +6,6 @@ import {
   bays,
   breastSize,
   ceiling,
-  devices,
   flatEnds,
   flatLength,
   floor,
@@ -15,6 +14,7 @@ import {
   wallKind,
   widths,
 } from '../../src/job/chapters/wall.ts'
+import { devices } from '../../src/job/chapters/wall-devices.ts'
 import { emptyJob, type Job, withAnswer } from '../../src/job/job.ts'
 import type { Field } from '../../src/things/field.ts'
 import type { BayKind, Place } from '../../src/things/place.ts'

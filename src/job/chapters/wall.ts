@@ -1,8 +1,18 @@
 import * as z from 'zod'
-import type { Column } from '../../things/field.ts'
 import type { NamedBay } from '../../things/place.ts'
 import type { Length } from '../../units/length.ts'
-import { baysField, cell, choiceField, from0, lengthField, lengthsField, range, tableField } from '../entries.ts'
+import {
+  baysField,
+  cell,
+  choiceField,
+  from0,
+  lengthColumn,
+  lengthField,
+  lengthsField,
+  range,
+  tableField,
+} from '../entries.ts'
+import { devices } from './wall-devices.ts'
 
 const RUNS = ['alcove', 'flat'] as const
 const ALL = ['alcove', 'breast', 'flat'] as const
@@ -17,13 +27,6 @@ export const bays = baysField({
   asks: () => 'What stands along the wall, left to right?',
   why: 'Each alcove, chimney breast or flat run is measured on its own.',
   help: 'Type the words in order: alcove breast alcove. One word for a single alcove, a breast alone or a flat run.',
-})
-
-const length = (id: string, says: string, needed: boolean, signed = false): Column => ({
-  id,
-  says,
-  needed,
-  entry: { kind: 'length', signed },
 })
 
 /** Widths between the returns at one height; lean of each return from a plumb line, + into the alcove. */
@@ -54,11 +57,11 @@ export const widths = tableField<WidthRow>(
     right: L.optional(),
   }) as unknown as z.ZodType<WidthRow>,
   [
-    length('height', 'above floor', true),
-    length('back', 'at the back', false),
-    length('front', 'at the front', false),
-    length('left', 'left leans in', false, true),
-    length('right', 'right leans in', false, true),
+    lengthColumn('height', 'above floor', true),
+    lengthColumn('back', 'at the back', false),
+    lengthColumn('front', 'at the front', false),
+    lengthColumn('left', 'left leans in', false, true),
+    lengthColumn('right', 'right leans in', false, true),
   ],
   { least: 1, most: 12 },
 )
@@ -169,7 +172,7 @@ export const floor = tableField<DropRow>(
     help: 'Level a line across the whole wall. One row a point: distance from the left end, drop. The highest point of the wall has 0.',
   },
   z.strictObject({ x: L, drop: L }) as unknown as z.ZodType<DropRow>,
-  [length('x', 'from the left', true), length('drop', 'drop', true)],
+  [lengthColumn('x', 'from the left', true), lengthColumn('drop', 'drop', true)],
   { least: 1, most: 12 },
 )
 export const bow = lengthsField(
@@ -240,57 +243,6 @@ export const studs = lengthsField(
   },
   from0(600, 15_000),
   { least: 1, most: 40 },
-)
-
-export const DEVICE_KINDS = ['outlet', 'switch', 'data', 'grille', 'gas-tap', 'pipe'] as const
-export const DEVICE_WALLS = ['back', 'left', 'right'] as const
-export const DEVICE_FATES = ['keep', 'cut-through', 'move'] as const
-/** A device: its lower left corner (x from the bay's left end, or from the back wall on a return), its size and what becomes of it. */
-export interface DeviceRow {
-  readonly what: (typeof DEVICE_KINDS)[number]
-  readonly wall: (typeof DEVICE_WALLS)[number]
-  readonly x: Length
-  readonly z: Length
-  readonly width: Length
-  readonly height: Length
-  readonly fate: (typeof DEVICE_FATES)[number]
-}
-const words = (id: string, says: string, options: readonly string[]): Column => ({
-  id,
-  says,
-  needed: true,
-  entry: { kind: 'choice', options: options.map((o) => ({ id: o, says: o.replace('-', ' ') })) },
-})
-export const devices = tableField<DeviceRow>(
-  {
-    ...at,
-    each: RUNS,
-    id: 'devices',
-    missing: 'hold',
-    short: 'outlets and grilles',
-    asks: (p) => `Which outlets, switches, grilles or pipes are in the ${of(p)}?`,
-    why: 'Each gets a cut-out, or moves; none may vanish behind a box.',
-    help: 'One row each: what, which wall, from the left, above the floor, wide, high, what becomes of it. "none" when there are none.',
-  },
-  z.strictObject({
-    what: cell.word(DEVICE_KINDS),
-    wall: cell.word(DEVICE_WALLS),
-    x: L,
-    z: L,
-    width: L,
-    height: L,
-    fate: cell.word(DEVICE_FATES),
-  }) as unknown as z.ZodType<DeviceRow>,
-  [
-    words('what', 'what', DEVICE_KINDS),
-    words('wall', 'wall', DEVICE_WALLS),
-    length('x', 'from the left', true),
-    length('z', 'above floor', true),
-    length('width', 'wide', true),
-    length('height', 'high', true),
-    words('fate', 'becomes', DEVICE_FATES),
-  ],
-  { least: 0, most: 24 },
 )
 
 export const WALL_FIELDS = [

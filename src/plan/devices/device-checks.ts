@@ -1,6 +1,6 @@
 import { rightOf, topOf } from '../../geometry/face-rectangle.ts'
 import { boxWidths } from '../../job/chapters/cabinets.ts'
-import { devices } from '../../job/chapters/wall.ts'
+import { devices } from '../../job/chapters/wall-devices.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
 import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'

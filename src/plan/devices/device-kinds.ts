@@ -1,4 +1,4 @@
-import type { DeviceRow } from '../../job/chapters/wall.ts'
+import type { DeviceRow } from '../../job/chapters/wall-devices.ts'
 
 export type Trade = 'electrician' | 'gas fitter' | 'heating fitter'
 

@@ -1,5 +1,5 @@
 import { type FaceRectangle, rightOf } from '../../geometry/face-rectangle.ts'
-import { type DeviceRow, devices as devicesField } from '../../job/chapters/wall.ts'
+import { type DeviceRow, devices as devicesField } from '../../job/chapters/wall-devices.ts'
 import type { Contribution } from '../../things/contribution.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'

@@ -1,5 +1,5 @@
 import { rightOf, topOf } from '../../geometry/face-rectangle.ts'
-import { devices } from '../../job/chapters/wall.ts'
+import { devices } from '../../job/chapters/wall-devices.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'
 import { type Length, less, sum } from '../../units/length.ts'

@@ -1,6 +1,7 @@
 import type { Edge } from '../../geometry/edge.ts'
 import { edgeThrough } from '../../geometry/edge-line.ts'
-import { baseboard, bow, ceiling, crown, devices, floor, studs, wallKind } from '../../job/chapters/wall.ts'
+import { baseboard, bow, ceiling, crown, floor, studs, wallKind } from '../../job/chapters/wall.ts'
+import { devices } from '../../job/chapters/wall-devices.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'
 import type { NamedBay } from '../../things/place.ts'

@@ -1,5 +1,6 @@
 import type { Edge } from '../../geometry/edge.ts'
-import { type DeviceRow, floor } from '../../job/chapters/wall.ts'
+import { floor } from '../../job/chapters/wall.ts'
+import type { DeviceRow } from '../../job/chapters/wall-devices.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'
 import type { NamedBay } from '../../things/place.ts'

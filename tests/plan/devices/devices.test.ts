@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { boxWidths } from '../../../src/job/chapters/cabinets.ts'
-import { type DeviceRow, devices, returns, studs, wallKind, widths } from '../../../src/job/chapters/wall.ts'
+import { returns, studs, wallKind, widths } from '../../../src/job/chapters/wall.ts'
+import { type DeviceRow, devices } from '../../../src/job/chapters/wall-devices.ts'
 import type { Job } from '../../../src/job/job.ts'
 import { makePlan } from '../../../src/plan/plan.ts'
 import { in_, inInches, wallOf } from '../run-for-test.ts'

@@ -10,16 +10,8 @@ import {
   shelfLoad,
   shelfThickness,
 } from '../../../src/job/chapters/shelves.ts'
-import {
-  ceiling,
-  devices,
-  flatEnds,
-  flatLength,
-  returns,
-  studs,
-  wallKind,
-  widths,
-} from '../../../src/job/chapters/wall.ts'
+import { ceiling, flatEnds, flatLength, returns, studs, wallKind, widths } from '../../../src/job/chapters/wall.ts'
+import { devices } from '../../../src/job/chapters/wall-devices.ts'
 import type { Job } from '../../../src/job/job.ts'
 import { makePlan } from '../../../src/plan/plan.ts'
 import type { Shelf } from '../../../src/plan/shelves/shelves.ts'

@@ -1,0 +1,49 @@
+import * as z from 'zod'
+import type { Length } from '../../units/length.ts'
+import { cell, lengthColumn, tableField, wordColumn } from '../entries.ts'
+
+export const DEVICE_KINDS = ['outlet', 'switch', 'data', 'grille', 'gas-tap', 'pipe'] as const
+export const DEVICE_WALLS = ['back', 'left', 'right'] as const
+export const DEVICE_FATES = ['keep', 'cut-through', 'move'] as const
+/** A device: its lower left corner (x from the bay's left end, or from the back wall on a return), its size and what becomes of it. */
+export interface DeviceRow {
+  readonly what: (typeof DEVICE_KINDS)[number]
+  readonly wall: (typeof DEVICE_WALLS)[number]
+  readonly x: Length
+  readonly z: Length
+  readonly width: Length
+  readonly height: Length
+  readonly fate: (typeof DEVICE_FATES)[number]
+}
+export const devices = tableField<DeviceRow>(
+  {
+    chapter: 'wall',
+    section: 'facts',
+    each: ['alcove', 'flat'],
+    id: 'devices',
+    missing: 'hold',
+    short: 'outlets and grilles',
+    asks: (p) => `Which outlets, switches, grilles or pipes are in the ${p?.name ?? 'wall'}?`,
+    why: 'Each gets a cut-out, or moves; none may vanish behind a box.',
+    help: 'One row each: what, which wall, from the left, above the floor, wide, high, what becomes of it. "none" when there are none.',
+  },
+  z.strictObject({
+    what: cell.word(DEVICE_KINDS),
+    wall: cell.word(DEVICE_WALLS),
+    x: cell.length,
+    z: cell.length,
+    width: cell.length,
+    height: cell.length,
+    fate: cell.word(DEVICE_FATES),
+  }) as unknown as z.ZodType<DeviceRow>,
+  [
+    wordColumn('what', 'what', DEVICE_KINDS),
+    wordColumn('wall', 'wall', DEVICE_WALLS),
+    lengthColumn('x', 'from the left', true),
+    lengthColumn('z', 'above floor', true),
+    lengthColumn('width', 'wide', true),
+    lengthColumn('height', 'high', true),
+    wordColumn('fate', 'becomes', DEVICE_FATES),
+  ],
+  { least: 0, most: 24 },
+)
