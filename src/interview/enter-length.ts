@@ -7,6 +7,7 @@ import { showLengthWithUnit } from '../units/show-length.ts'
 import type { Asking } from './asking.ts'
 import { answer, type Entered, held, type Refused, refused } from './entered.ts'
 import { inWords } from './number-words.ts'
+import { joinedFraction, parted } from './parted.ts'
 
 /** One length, inside the question's range; `1048` in an inch job is held and asked back as millimetres. */
 export function enterLength(text: string, entry: Extract<Entry, { kind: 'length' }>, asking: Asking): Entered {
@@ -27,9 +28,9 @@ export function enterLength(text: string, entry: Extract<Entry, { kind: 'length'
 
 /** A row of lengths on one line. */
 export function enterLengths(text: string, entry: Extract<Entry, { kind: 'lengths' }>, asking: Asking): Entered {
-  const found = parseLengths(text.replace(/\n/g, ' '), asking.show.units)
+  const found = parseLengths(parted(text).replace(/\n/g, ' '), asking.show.units)
   if (found.kind === 'not-read') return refused(found.says)
-  const wrong = wrongCount(found.value, entry)
+  const wrong = wrongCount(found.value, entry, text)
   if (wrong !== undefined) return refused(wrong)
   const slips = found.value.map((f) => outsideRange(f, entry.range, asking))
   const bad = slips.find((s) => s?.kind === 'refused')
@@ -40,14 +41,20 @@ export function enterLengths(text: string, entry: Extract<Entry, { kind: 'length
   return slip === undefined ? answer(values, echo) : held(values, echo, slip.says)
 }
 
-function wrongCount(found: readonly ScannedLength[], entry: Extract<Entry, { kind: 'lengths' }>): string | undefined {
+function wrongCount(
+  found: readonly ScannedLength[],
+  entry: Extract<Entry, { kind: 'lengths' }>,
+  text: string,
+): string | undefined {
   const { least, most, labels } = entry
   const names = labels === undefined ? '' : `: ${labels.join(', ')}`
   const wanted =
     least === most ? inWords(least) : found.length < least ? `at least ${inWords(least)}` : `at most ${inWords(most)}`
   if (found.length >= least && found.length <= most) return undefined
   const lead = `${capital(inWords(found.length))} ${found.length === 1 ? 'value' : 'values'} for ${wanted}${names}.`
-  return found.length > most ? `${lead} Which one is left out?` : `${lead} Type them all on one line.`
+  return found.length > most
+    ? `${lead} Which one is left out?`
+    : `${lead} Type them all on one line.${joinedFraction(text)}`
 }
 
 export type Slip = { readonly kind: 'slip'; readonly value: Length; readonly says: string } | Refused

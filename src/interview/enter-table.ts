@@ -7,6 +7,7 @@ import type { Asking } from './asking.ts'
 import { matchOption } from './enter-choice.ts'
 import { outsideRange } from './enter-length.ts'
 import { answer, type Entered, held, refused } from './entered.ts'
+import { joinedFraction, parted } from './parted.ts'
 import { showRow } from './show-answer.ts'
 
 type TableEntry = Extract<Entry, { kind: 'table' }>
@@ -36,14 +37,14 @@ export function enterTable(text: string, entry: TableEntry, asking: Asking): Ent
 
 /** One row: a cell for each column in order, `-` for a cell not measured, words for choices by a beginning. */
 export function enterRow(typed: string, entry: TableEntry, asking: Asking): Entered {
-  const line = plainMarks(typed)
+  const line = plainMarks(parted(typed))
   const cells: Record<string, Length | string> = {}
   let at = 0
   let slip: string | undefined
   for (const column of entry.columns) {
     const cell = readCell(line, afterGap(line, at), column, asking)
     if (cell.kind === 'refused') return refused(cell.says)
-    if (cell.kind === 'short') return missingCells(entry, column)
+    if (cell.kind === 'short') return missingCells(entry, column, line)
     at = cell.end
     slip ??= cell.slip
     if (cell.value !== undefined) cells[column.id] = cell.value
@@ -106,9 +107,9 @@ function readWord(line: string, at: number, column: Column): CellRead {
 const restIsOptional = (entry: TableEntry, from: Column): boolean =>
   entry.columns.slice(entry.columns.indexOf(from) + 1).every((c) => !c.needed)
 
-function missingCells(entry: TableEntry, from: Column): Entered {
+function missingCells(entry: TableEntry, from: Column, line: string): Entered {
   const rest = entry.columns.slice(entry.columns.indexOf(from)).filter((c) => c.needed)
-  return refused(`The row ends before: ${rest.map((c) => c.says).join(', ')}.`)
+  return refused(`The row ends before: ${rest.map((c) => c.says).join(', ')}.${joinedFraction(line)}`)
 }
 
 const columnNames = (entry: TableEntry): string => entry.columns.map((c) => c.says).join(', ')

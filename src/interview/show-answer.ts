@@ -69,7 +69,7 @@ export function showCell(value: Length | string | undefined, column: Column, sho
 
 /** A kept row as one would type it again. */
 export const typedRow = (row: CellRow, columns: readonly Column[], show: Show): string =>
-  columns.map((c) => typedCell(row[c.id], c, show)).join('  ')
+  columns.map((c) => typedCell(row[c.id], c, show)).join(', ')
 
 const typedCell = (value: Length | string | undefined, column: Column, show: Show): string =>
   typeof value === 'number' ? typedLength(value, show) : showCell(value, column, show)
