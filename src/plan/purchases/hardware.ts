@@ -3,7 +3,8 @@ import type { Purchase } from '../../things/supplies.ts'
 import { roundMoney } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
-import type { FixingLine } from '../fixings/fixings.ts'
+import { filledHoles } from '../fixings/filled-holes.ts'
+import type { FixingLine } from '../fixings/fixing-line.ts'
 import { lookAt } from '../settle.ts'
 
 /** How one kind of hardware is sold. */
@@ -32,7 +33,7 @@ const SOLD: readonly Sold[] = [
   { test: /screw/, price: 'price.screw', pack: 'pack.screws', spare: true, firstUsedBy: 'W3' },
   { test: /(^|[.-])pins?([.-]|$)|brad|nail/, price: 'price.pin', pack: 'pack.pins', spare: true, firstUsedBy: 'W3' },
   { test: /pva|wood-glue/, price: 'price.pva', pack: 'pack.pva', spare: false, firstUsedBy: 'W3' },
-  { test: /instant/, price: 'price.instant', pack: 'pack.instant', soldWhole: true, spare: false, firstUsedBy: 'F9' },
+  { test: /instant/, price: 'price.instant', spare: false, firstUsedBy: 'F9' },
   { test: /adhesive/, price: 'price.adhesive', pack: 'pack.caulk', soldWhole: true, spare: false, firstUsedBy: 'F9' },
   { test: /filler/, price: 'price.filler', pack: 'pack.filler', spare: false, firstUsedBy: 'D1' },
 ]
@@ -40,7 +41,19 @@ const ANY: Sold = { test: /./, price: 'price.piece', spare: false, firstUsedBy: 
 
 /** Screws, pins and anchors with a tenth spare, hinges, handles, glue: by the pack. */
 export const hardwarePurchases = (context: PlanContext, built: Built): readonly Purchase[] =>
-  byItem(built.fixings.lines.filter((line) => line.count > 0)).map((line) => packed(context, line))
+  byItem([...built.fixings.lines, holeFiller(context, built)].filter((line) => line.count > 0)).map((line) =>
+    packed(context, line),
+  )
+
+/** Filler for the holes of trim pins. Litres: `pins × dab`; common practice, no source. */
+const holeFiller = ({ figures }: PlanContext, built: Built): FixingLine => ({
+  id: 'filler',
+  item: 'fine wood filler',
+  use: 'pin holes',
+  count: (filledHoles(built.fixings.lines) * figures.number('filler.dab')) / MILLILITRES_PER_LITRE,
+  unit: 'l',
+})
+const MILLILITRES_PER_LITRE = 1000
 
 /** Lines of one item together: the box on the shelf serves all its uses. */
 const byItem = (lines: readonly FixingLine[]): readonly FixingLine[] =>

@@ -1,4 +1,5 @@
 import type { Purchase } from '../../things/supplies.ts'
+import { millimetres } from '../../units/length.ts'
 import { minorUnits } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
@@ -22,8 +23,8 @@ function caulk({ figures }: PlanContext, built: Built, colour: 'built-in' | 'wal
   const spare = cartridges > figures.number('pack.caulk-spare-over') ? 1 : 0
   return {
     id: `caulk.${colour}`,
-    item: 'paintable caulk, cartridge',
-    use: `joints in the ${colour} colour`,
+    item: `paintable caulk, cartridge, for joints painted in the ${colour} colour`,
+    use: 'joints of new work to wall and masonry',
     shop: 'hardware',
     need: litres,
     unit: 'l',
@@ -57,12 +58,12 @@ function tape(
   }
 }
 
-function rod({ figures }: PlanContext, built: Built): Purchase {
+function rod({ figures, show }: PlanContext, built: Built): Purchase {
   const { diameter, metres } = built.joints.rod ?? { diameter: 0, metres: 0 }
   const bag = figures.number('pack.rod')
   return {
     id: 'rod',
-    item: `backer rod, ${diameter} mm`,
+    item: `backer rod, ${show.withUnit(millimetres(diameter))} or the next size up`,
     use: 'behind caulk in wide joints',
     shop: 'hardware',
     need: metres,

@@ -19,7 +19,7 @@ export function panelPurchases(context: PlanContext, built: Built): readonly Pur
   const sticks = built.panels.sticks.map(
     ({ material, bars }): Purchase => ({
       id: material.id,
-      item: `${material.name}, ${context.show.withUnit(material.stockLength)} lengths`,
+      item: `${material.name}, ripped from the next size sold, ${context.show.withUnit(material.stockLength)} lengths`,
       use: 'plinths, cleats, battens, ledgers',
       shop: 'lumber',
       need: bars.length,

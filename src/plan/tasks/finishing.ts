@@ -2,6 +2,7 @@ import { handle } from '../../job/chapters/hardware.ts'
 import { formula } from '../../things/formula.ts'
 import type { Joint } from '../../things/joint.ts'
 import { inMetres } from '../../units/length.ts'
+import { filledHoles } from '../fixings/filled-holes.ts'
 import { lookAt } from '../settle.ts'
 import { CAUTIONS } from './cautions.ts'
 import { absent, type TaskDraft } from './draft.ts'
@@ -26,7 +27,7 @@ const site = { place: 'site', work: 'joints' } as const
 const FITTED = ['F4', 'F5', 'F6', 'F7', 'F8', 'F10']
 
 function filling(load: Workload): TaskDraft {
-  const holes = holesOf(load)
+  const holes = filledHoles(load.built.fixings.lines)
   return {
     ...site,
     id: 'D1',
@@ -41,12 +42,6 @@ function filling(load: Workload): TaskDraft {
     cautions: [CAUTIONS.sandDust],
   }
 }
-
-/** Every trim pin leaves a hole that is filled; the pins of a back are not seen. */
-const holesOf = (load: Workload): number =>
-  load.built.fixings.lines
-    .filter((l) => l.id.startsWith('pin.') && l.id !== 'pin.back')
-    .reduce((n, l) => n + l.count, 0)
 
 /** Hours along joints: `metres × hours a metre`. Common practice, no source. */
 export const jointHours = formula<{ metres: number; perMetre: number }, number>(
