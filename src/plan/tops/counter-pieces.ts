@@ -1,4 +1,15 @@
-import { inMetres, type Length, less, nanometres, size, sum, times } from '../../units/length.ts'
+import {
+  inMetres,
+  type Length,
+  less,
+  millimetres,
+  nanometres,
+  over,
+  shortest,
+  size,
+  sum,
+  times,
+} from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import type { BodyShape } from '../shelves/body-shape.ts'
 
@@ -10,6 +21,8 @@ export interface CounterPiece {
   readonly roughLength: Length
   readonly joinsLeft: boolean
   readonly joinsRight: boolean
+  /** Where its joints lie; a box longer than a sheet is joined on the box. */
+  readonly joinsOver: 'box joints' | 'a box'
 }
 
 interface Whole {
@@ -20,42 +33,89 @@ interface Whole {
   readonly boxJoints: readonly Length[]
 }
 
-/** The counter in as few pieces as a sheet and two people allow, joined over joints between boxes. */
+/** The counter in as few pieces as a sheet and two people allow, none longer than the sheet, joined over joints between boxes. */
 export function counterPieces(context: PlanContext, whole: Whole): readonly CounterPiece[] {
-  const { figures, cut } = context
+  const { body } = whole
+  const { joints, joinsOver } = jointsFor(context, whole)
+  const inner = joints.map((x) => less(x, body.x))
+  const ends = [nanometres(0), ...inner, body.back]
+  return ends.slice(1).map((to, i) => pieceOf(context, whole, { from: ends[i] ?? nanometres(0), to, joinsOver }))
+}
+
+function pieceOf(
+  { figures, cut }: PlanContext,
+  { body }: Whole,
+  { from, to, joinsOver }: Pick<CounterPiece, 'from' | 'joinsOver'> & { readonly to: Length },
+): CounterPiece {
   const spare = figures.length('top.long')
-  const rough = cut.up(sum(whole.body.extent, spare))
-  const count = piecesNeeded(context, whole, rough)
-  const joints = jointsFor(whole, count)
-  const ends = [nanometres(0), ...joints.map((x) => less(x, whole.body.x)), whole.body.back]
-  return ends.slice(1).map((to, i) => {
-    const from = ends[i] ?? nanometres(0)
-    const joinsLeft = i > 0
-    const joinsRight = i < ends.length - 2
-    const leftEnd = joinsLeft ? nanometres(0) : whole.body.offsetLeft
-    const rightEnd = joinsRight ? nanometres(0) : less(sum(whole.body.front, whole.body.offsetLeft), whole.body.back)
-    const back = less(to, from)
-    const front = sum(back, rightEnd, nanometres(-leftEnd))
-    const slant = sum(size(leftEnd), size(rightEnd))
-    const roughLength =
-      joinsLeft || joinsRight ? cut.up(sum(back, slant, joinsLeft && joinsRight ? nanometres(0) : spare)) : rough
-    return { from, back, front, roughLength, joinsLeft, joinsRight }
-  })
+  const joinsLeft = from > 0
+  const joinsRight = to < body.back
+  const leftEnd = joinsLeft ? nanometres(0) : body.offsetLeft
+  const rightEnd = joinsRight ? nanometres(0) : less(sum(body.front, body.offsetLeft), body.back)
+  const back = less(to, from)
+  const scribed = joinsLeft && joinsRight ? nanometres(0) : spare
+  const needed = joinsLeft || joinsRight ? sum(back, size(leftEnd), size(rightEnd), scribed) : sum(body.extent, spare)
+  return {
+    from,
+    back,
+    front: sum(back, rightEnd, nanometres(-leftEnd)),
+    roughLength: cut.up(needed),
+    joinsLeft,
+    joinsRight,
+    joinsOver,
+  }
 }
 
-/** Least count of pieces that a trimmed sheet and the mass two people lift allow. */
-function piecesNeeded({ figures }: PlanContext, whole: Whole, rough: Length): number {
-  const usable = less(figures.length('sheet.length'), times(figures.length('sheet.trim'), 2))
-  const mass = inMetres(rough) * inMetres(whole.roughDepth) * inMetres(whole.thickness) * figures.number('density.mdf')
-  return Math.max(1, Math.ceil(rough / usable), Math.ceil(mass / figures.number('lift.two')))
+interface Joined {
+  readonly joints: readonly Length[]
+  readonly joinsOver: CounterPiece['joinsOver']
 }
 
-/** Each joint goes to the joint between boxes nearest to an even division; none twice. */
-function jointsFor({ body, boxJoints }: Whole, count: number): readonly Length[] {
-  const inside = boxJoints.filter((x) => x > body.x && x < sum(body.x, body.back))
-  const chosen = Array.from({ length: count - 1 }, (_, i) => {
-    const even = sum(body.x, times(body.back, (i + 1) / count))
-    return inside.toSorted((a, b) => size(less(a, even)) - size(less(b, even)))[0] ?? even
-  })
-  return [...new Set(chosen)].toSorted((a, b) => a - b)
+/** The sheet is never exceeded; what two people lift is kept where the boxes have a joint for it. */
+function jointsFor(context: PlanContext, whole: Whole): Joined {
+  const { figures } = context
+  const { body, boxJoints } = whole
+  const spare = figures.length('top.long')
+  const sheet = less(figures.length('sheet.length'), times(figures.length('sheet.trim'), 2))
+  const lifted = shortest(sheet, longestForTwo(context, whole))
+  if (sum(body.extent, spare) <= lifted) return { joints: [], joinsOver: 'box joints' }
+  const from = less(body.x, sum(spare, size(body.offsetLeft)))
+  const rightEnd = less(sum(body.front, body.offsetLeft), body.back)
+  const to = sum(body.x, body.back, spare, size(rightEnd))
+  const points = [from, ...boxJoints.filter((x) => x > body.x && x < sum(body.x, body.back)), to]
+  const atBoxes = evenCuts(points, lifted) ?? evenCuts(points, sheet)
+  if (atBoxes !== undefined) return { joints: atBoxes, joinsOver: 'box joints' }
+  const count = Math.ceil(less(to, from) / sheet)
+  const each = over(less(to, from), count)
+  return { joints: Array.from({ length: count - 1 }, (_, i) => sum(from, times(each, i + 1))), joinsOver: 'a box' }
+}
+
+const MM_PER_METRE = 1000
+
+/** Length of this counter that weighs what two people lift. */
+function longestForTwo({ figures, cut }: PlanContext, { roughDepth, thickness }: Whole): Length {
+  const perMetre = inMetres(roughDepth) * inMetres(thickness) * figures.number('density.mdf')
+  return cut.down(millimetres(Math.floor((figures.number('lift.two') / perMetre) * MM_PER_METRE)))
+}
+
+/** Cuts at some of the inner points: the fewest sections no longer than `most`, and of those the most even. */
+function evenCuts(points: readonly Length[], most: Length): readonly Length[] | undefined {
+  const fewest = cutsWithin(points, most)
+  if (fewest === undefined) return undefined
+  const spans = points
+    .flatMap((a, i) => points.slice(i + 1).map((b) => less(b, a)))
+    .filter((span) => span < most)
+    .toSorted((a, b) => a - b)
+  const evener = spans.find((span) => cutsWithin(points, span)?.length === fewest.length)
+  return evener === undefined ? fewest : cutsWithin(points, evener)
+}
+
+/** Each cut at the farthest point within reach of the one before; undefined where two neighbours stand too far apart. */
+function cutsWithin([from, ...onward]: readonly Length[], most: Length): readonly Length[] | undefined {
+  if (from === undefined || onward.length === 0) return []
+  const reached = onward.findLastIndex((x) => less(x, from) <= most)
+  const cut = onward[reached]
+  if (cut === undefined) return undefined
+  const rest = cutsWithin(onward.slice(reached), most)
+  return rest === undefined || reached === onward.length - 1 ? rest : [cut, ...rest]
 }

@@ -102,7 +102,7 @@ function counterPart(context: PlanContext, on: CounterOn, { body, roughDepth, pi
       ...endOffsets(context, body),
       ...(piece.joinsLeft || piece.joinsRight
         ? [
-            `Joined over the joint between boxes: three connectors and glue; joint ${piece.joinsLeft ? 'at its left' : 'at its right'}${piece.joinsLeft && piece.joinsRight ? ' and right' : ''} end.`,
+            `Joined ${piece.joinsOver === 'box joints' ? 'over the joint between boxes' : 'on the box'}: three connectors and glue; joint ${piece.joinsLeft ? 'at its left' : 'at its right'}${piece.joinsLeft && piece.joinsRight ? ' and right' : ''} end.`,
           ]
         : []),
       `Screwed from below in slotted holes, two rows a box, ${show.withUnit(context.figures.length('screw.top-pitch'))} apart at most.`,

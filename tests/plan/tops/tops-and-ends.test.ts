@@ -1,5 +1,6 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { boxDepth, counter, runLength, runStart } from '../../../src/job/chapters/cabinets.ts'
+import { boxCount, boxDepth, counter, runLength, runStart } from '../../../src/job/chapters/cabinets.ts'
 import { baseboard, ceiling, flatEnds, flatLength, floor } from '../../../src/job/chapters/wall.ts'
 import { makePlan } from '../../../src/plan/plan.ts'
 import { ZERO } from '../../../src/units/length.ts'
@@ -54,5 +55,37 @@ describe('a counter longer than the sheet', () => {
     expect(plan.boxes.boxes.map((b) => b.x)).toContain(joint)
     expect(pieces.reduce((t, p) => t + inInches(p.length), 0)).toBe(123)
     for (const p of pieces) expect(inInches(p.roughLength)).toBeLessThanOrEqual(95.5)
+  })
+})
+
+describe('no piece of a counter is longer than the sheet', () => {
+  const usable = 95.5
+
+  it('with the joints where boxes meet, on runs of any length and any boxes', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 80, max: 140 }), fc.integer({ min: 1, max: 8 }), (length, count) => {
+        const job = flat.put(runStart, 'a', in_(2)).put(runLength, 'a', in_(length)).put(boxCount, 'a', count).job
+        const { parts, boxes } = makePlan(job, 'quick')
+        const pieces = parts.filter((p) => p.name === 'counter')
+        const widest = Math.max(...boxes.boxes.map((b) => inInches(b.width)))
+        for (const p of pieces) expect(inInches(p.roughLength)).toBeLessThanOrEqual(usable)
+        expect(pieces.reduce((t, p) => t + inInches(p.length), 0)).toBeCloseTo(length + 3, 6)
+        if (widest < 80) for (const p of pieces.slice(1)) expect(boxes.boxes.map((b) => b.x)).toContain(p.placement.x)
+      }),
+      { numRuns: 30 },
+    )
+  })
+
+  it('takes the fewest, and of those the most even', () => {
+    const job = flat.put(flatLength, 'a', in_(300)).put(runLength, 'a', in_(240)).put(boxCount, 'a', 8).job
+    const pieces = makePlan(job, 'quick').parts.filter((p) => p.name === 'counter')
+    expect(pieces.map((p) => inInches(p.length))).toEqual([91.5, 90, 61.5])
+  })
+
+  it('says so where the joint lies on a box that is wider than a sheet', () => {
+    const job = flat.put(runLength, 'a', in_(120)).put(boxCount, 'a', 1).job
+    const pieces = makePlan(job, 'quick').parts.filter((p) => p.name === 'counter')
+    expect(pieces.map((p) => inInches(p.length))).toEqual([61.5, 61.5])
+    expect(pieces[0]?.details.join()).toContain('Joined on the box:')
   })
 })
