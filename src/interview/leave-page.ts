@@ -22,7 +22,7 @@ export function goBack(session: Session): Stepped {
 }
 
 const moveTo = (session: Session, page: Page): Stepped => ({
-  session: { ...session, page, said: { kind: 'nothing' }, effect: '' },
+  session: { ...session, page, said: { kind: 'nothing' }, effect: [] },
   effects: [],
 })
 

@@ -1,4 +1,5 @@
 import type { Job } from '../job/job.ts'
+import type { Change } from '../plan/compare/change.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { QuestionKey } from '../things/field.ts'
 import type { Message } from '../things/message.ts'
@@ -79,8 +80,8 @@ export interface Session {
   /** Typed but not accepted, by question: shown again on return. */
   readonly drafts: Readonly<Record<string, Draft>>
   readonly said: Said
-  /** What the last answer changed in the plan, in words. */
-  readonly effect: string
+  /** What the last answer changed in the plan, most important first; the screen shows what it has room for. */
+  readonly effect: readonly Change[]
   readonly underway: Underway | undefined
   /** Whether what was answered is on disk. */
   readonly saved: 'saved' | 'not saved yet'
@@ -100,7 +101,7 @@ export function startSession(kept: Kept, plan: Plan, today: Day): Session {
     backTo: undefined,
     drafts: {},
     said: { kind: 'nothing' },
-    effect: '',
+    effect: [],
     underway: undefined,
     saved: 'saved',
     problem: '',

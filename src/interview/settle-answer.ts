@@ -1,4 +1,4 @@
-import { comparePlans, effectLine } from '../plan/compare/compare.ts'
+import { comparePlans } from '../plan/compare/compare.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { Message } from '../things/message.ts'
 import { askedQuestions } from './asked.ts'
@@ -38,7 +38,7 @@ export function saved(session: Session, problem: string | undefined): Stepped {
       backTo: underway.to.kind === 'question' && stays ? session.backTo : undefined,
       drafts: stays || underway.from === undefined ? session.drafts : withoutDraft(session.drafts, underway.from),
       said: { kind: 'nothing' },
-      effect: changed ? effectLine(comparePlans(session.plan, underway.plan)) : '',
+      effect: changed ? comparePlans(session.plan, underway.plan) : [],
       underway: undefined,
       saved: problem === undefined ? 'saved' : 'not saved yet',
       problem: problem ?? '',

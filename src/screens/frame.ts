@@ -1,3 +1,5 @@
+import type { Change } from '../plan/compare/change.ts'
+import { effectLine } from '../plan/compare/effect-line.ts'
 import { cellsOf, fitCells, padCells, wrapCells } from './cells.ts'
 import { inSigns, type Look } from './look.ts'
 
@@ -84,7 +86,7 @@ export interface PageParts {
 
 /** Puts a page's parts on their fixed rows: place, body from row 3, effect near the foot, keys on the last line. */
 export function framed(layout: Layout, page: PageParts): Frame {
-  const effect = page.effect === '' ? [] : fact(layout, 'effect', page.effect).slice(0, 2)
+  const effect = page.effect === '' ? [] : effectFact(layout, page.effect).slice(0, EFFECT_ROWS)
   const foot: Frame = [...sentence(layout, page.keys).slice(0, 2)]
   const room = layout.lines - 2 - foot.length - 1
   const body = page.body.slice(0, room)
@@ -101,6 +103,13 @@ export function framed(layout: Layout, page: PageParts): Frame {
   ]
 }
 
+const EFFECT_ROWS = 2
+const effectFact = (layout: Layout, text: string): Frame => fact(layout, 'effect', text)
+
+/** What the last answer changed: as many whole changes as the rows of the effect hold. */
+export const effectWords = (layout: Layout, changes: readonly Change[]): string =>
+  effectLine(changes, (text) => effectFact(layout, text).length <= EFFECT_ROWS)
+
 /** How many lines a page's body has at most. */
 export const bodyRoom = (layout: Layout, keys: string): number =>
   layout.lines - 3 - Math.min(2, sentence(layout, keys).length)
@@ -112,8 +121,14 @@ const AIRY_ROWS = 24
 /** The plain text of a frame's line. */
 export const lineText = (line: FrameLine): string => line.map((s) => s.text).join('')
 
-/** The one sentence of a window that is too small. */
-export const tooSmall = ({ columns, rows }: Size): Frame => {
+/** A scene as lines for a window of any size. */
+export type Draw = (size: Size, look: Look) => Frame
+
+/** A page laid out for the window; in a window that is too small, the sentence that says so. */
+export const inWindow = (size: Size, look: Look, page: (layout: Layout) => Frame): Frame =>
+  size.columns < LEAST_COLUMNS || size.rows < LEAST_ROWS ? tooSmall(size) : page(layoutOf(size, look))
+
+const tooSmall = ({ columns, rows }: Size): Frame => {
   const text = `Make the window at least ${LEAST_COLUMNS} wide and ${LEAST_ROWS} high (now ${columns}×${rows}). Your answers are saved.`
   return wrapCells(text, Math.max(10, columns - 1))
     .slice(0, Math.max(1, rows - 1))

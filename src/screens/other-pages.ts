@@ -6,7 +6,19 @@ import { draftHere } from '../interview/type-into.ts'
 import { fieldById } from '../job/fields.ts'
 import type { Message } from '../things/message.ts'
 import { showDayAndYear } from '../units/day.ts'
-import { airy, BLANK, bodyRoom, type Frame, fact, framed, heading, type Layout, marked, sentence } from './frame.ts'
+import {
+  airy,
+  BLANK,
+  bodyRoom,
+  effectWords,
+  type Frame,
+  fact,
+  framed,
+  heading,
+  type Layout,
+  marked,
+  sentence,
+} from './frame.ts'
 import { windowed } from './lists.ts'
 import { jobName, savedWords } from './place-words.ts'
 import { sayRows } from './question-page.ts'
@@ -34,7 +46,7 @@ export function reviewPage(layout: Layout, session: Session): Frame {
   return framed(layout, {
     head: heading(layout, `${jobName(session.job)} · Check answers`, savedWords(session)),
     body: [...top, ...windowed(layout, rows, chosen, bodyRoom(layout, KEYS) - top.length - said.length), ...said],
-    effect: session.effect,
+    effect: effectWords(layout, session.effect),
     keys: KEYS,
   })
 }
@@ -60,7 +72,7 @@ export function messagePage(layout: Layout, session: Session, message: Message):
   return framed(layout, {
     head: heading(layout, `${jobName(session.job)} · ${message.weight}`, savedWords(session)),
     body,
-    effect: session.effect,
+    effect: effectWords(layout, session.effect),
     keys: messageKeys(message),
   })
 }

@@ -7,7 +7,19 @@ import { draftHere } from '../interview/type-into.ts'
 import { answerOf } from '../job/job.ts'
 import type { Option } from '../things/field.ts'
 import { fitEnd } from './cells.ts'
-import { airy, BLANK, bodyRoom, type Frame, fact, framed, heading, type Layout, marked, sentence } from './frame.ts'
+import {
+  airy,
+  BLANK,
+  bodyRoom,
+  effectWords,
+  type Frame,
+  fact,
+  framed,
+  heading,
+  type Layout,
+  marked,
+  sentence,
+} from './frame.ts'
 import { optionList, tableRows } from './lists.ts'
 import { placeOf, savedWords } from './place-words.ts'
 
@@ -27,7 +39,7 @@ export function questionPage(layout: Layout, session: Session, question: Questio
   const keys = keysOf(question)
   const room = bodyRoom(layout, keys) - top.length - below.length
   const body = [...top, ...input(layout, session, question, draft, Math.max(2, room)), ...below]
-  return framed(layout, { head, body, effect: session.effect, keys })
+  return framed(layout, { head, body, effect: effectWords(layout, session.effect), keys })
 }
 
 /** What stands already: the answer, what is suggested with its reason, or what is assumed until it is measured. */

@@ -4,4 +4,6 @@ export interface Change {
   readonly says: string
   /** Part mark when a part changed. */
   readonly mark?: string
+  /** Said in a few words whatever else there is to say: a new stop, a yes to be given. */
+  readonly announce?: true
 }

@@ -7,7 +7,7 @@ import { changedMessages, changedOrder, changedSheets, changedTotals } from './t
 
 export type { Change } from './change.ts'
 
-/** What differs between two plans, most important first: stops, boxes, heights, shelves, parts, sheets, finish, price, hours, order. */
+/** What differs between two plans, most important first: boxes, heights, shelves, sheets, finish, price, stops and confirms, parts, hours, order. */
 export const comparePlans = (before: Plan, after: Plan): readonly Change[] =>
   [
     ...changedMessages(before, after),
@@ -19,13 +19,6 @@ export const comparePlans = (before: Plan, after: Plan): readonly Change[] =>
     ...changedOrder(before, after),
     ...changedParts(before, after),
   ].toSorted((a, b) => b.weight - a.weight)
-
-/** The top one or two changes as the effect line: `run 39 → two boxes 19 1/2; finish Thu 10 Dec → Tue 8 Dec`. */
-export const effectLine = (changes: readonly Change[]): string =>
-  changes
-    .slice(0, 2)
-    .map((c) => c.says)
-    .join('; ')
 
 /** Finished size of every part by its mark, in words: what a packet remembers so that the next one can say what changed. */
 export const issuedParts = (plan: Plan): Readonly<Record<string, string>> =>

@@ -9,16 +9,27 @@ import { WEIGHTS } from './weights.ts'
 /** A message is the same one while its code, question, part and place are. */
 const keyOf = (m: Message): string => [m.code, m.about, m.part ?? '', m.place].join('|')
 
-/** Stops and confirmations that came or went. */
+/** How many stops and confirmations came or went; which ones, the review shows. */
 export const changedMessages = (before: Plan, after: Plan): readonly Change[] => [
-  ...came(before, after, 'stop').map((m) => ({ weight: WEIGHTS.newStop, says: `stop: ${m.short}` })),
-  ...came(after, before, 'stop').map((m) => ({ weight: WEIGHTS.clearedStop, says: `cleared: ${m.short}` })),
-  ...came(before, after, 'confirm').map((m) => ({ weight: WEIGHTS.newConfirm, says: `to confirm: ${m.short}` })),
-  ...came(after, before, 'confirm').map((m) => ({
-    weight: WEIGHTS.clearedConfirm,
-    says: `no longer asked: ${m.short}`,
-  })),
+  ...counted(came(before, after, 'stop'), (n) => `${n} new ${n === 1 ? 'stop' : 'stops'}`, {
+    weight: WEIGHTS.newStop,
+    announce: true,
+  }),
+  ...counted(came(after, before, 'stop'), (n) => `${n} ${n === 1 ? 'stop' : 'stops'} cleared`, {
+    weight: WEIGHTS.clearedStop,
+  }),
+  ...counted(came(before, after, 'confirm'), (n) => `${n} more to confirm`, {
+    weight: WEIGHTS.newConfirm,
+    announce: true,
+  }),
+  ...counted(came(after, before, 'confirm'), (n) => `${n} no longer to confirm`, { weight: WEIGHTS.clearedConfirm }),
 ]
+
+const counted = (
+  { length }: readonly Message[],
+  says: (count: number) => string,
+  rank: Pick<Change, 'weight' | 'announce'>,
+): readonly Change[] => (length === 0 ? [] : [{ ...rank, says: says(length) }])
 
 function came(from: Plan, to: Plan, weight: Weight): readonly Message[] {
   const known = new Set(from.messages.filter((m) => m.weight === weight).map(keyOf))
