@@ -149,7 +149,7 @@ export const ceiling = lengthsField(
     short: 'ceiling',
     asks: (p) => `How high is the ceiling at the ${of(p)}, from left to right?`,
     why: 'The lowest point rules shelves and tall boxes.',
-    help: 'Two readings or more above the level line’s zero, evenly spread from the left end to the right.',
+    help: 'Two readings or more above the highest floor point of the wall, evenly spread from the left end to the right.',
   },
   range(24, 300, 600, 7600),
   { least: 1, most: 6 },

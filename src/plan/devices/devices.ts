@@ -49,7 +49,7 @@ export function devices(context: PlanContext, survey: Survey, boxes: BoxPlan): D
 function outcomeOf(context: PlanContext, wall: RunnableWall, plan: BoxPlan, device: DeviceRow): DeviceOutcome {
   const kind = DEVICES[device.what]
   if (device.fate === 'move') {
-    const where = `${wall.bay.name}, ${context.show.withUnit(device.z)} above the level line`
+    const where = `${wall.bay.name}, ${context.show.withUnit(device.z)} above the highest floor point`
     const says = `move the ${kind.says} (${where}) clear of the built-ins; make safe and cap off before strip-out`
     return { ...NO_OUTCOME, trades: [{ trade: kind.trade, says, bay: wall.bay.id }] }
   }

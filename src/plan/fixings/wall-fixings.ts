@@ -19,7 +19,7 @@ export const boxesNeedBlocking = messageKind<{ readonly place: string; readonly 
   says: ({ place, from, to }) => ({
     short: `Nothing is known in the wall of the ${place} that holds a screw.`,
     why: 'A box that is not fixed can tip over, and plaster alone holds nothing.',
-    todo: `Find studs or masonry, or put blocking into the wall between ${from} and ${to} above the level line, before the boxes stand.`,
+    todo: `Find studs or masonry, or put blocking into the wall between ${from} and ${to} above the highest floor point, before the boxes stand.`,
   }),
 })
 

@@ -2,6 +2,7 @@ import type { QuestionKey } from '../../things/field.ts'
 import type { Coat, CutOut, Part } from '../../things/part.ts'
 import { type Length, less, longest, shortest, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
+import { fromLevelLine } from '../level-line.ts'
 import { mdf, softwood } from '../materials.ts'
 import type { BreastWall } from '../survey/survey.ts'
 import type { MantelSize } from './mantel-size.ts'
@@ -134,7 +135,7 @@ function ledger(at: MantelAt): Part {
     material: softwood(width, thickness),
     grain: 'length',
     details: [
-      `Screwed to the breast, level, its upper edge at ${context.show.withUnit(sum(size.underside, size.frieze))} above the level line.`,
+      `Screwed to the breast, level, its upper edge ${context.show.length(sum(size.underside, size.frieze))} above the highest floor point (${fromLevelLine(context, sum(size.underside, size.frieze))}).`,
       'Masonry: anchors by their maker’s published load, halved; none in joints, none over the flue.',
     ],
     placement: {

@@ -108,7 +108,7 @@ export const shelfNeedsBlocking = messageKind<{ shelf: number; height: string; l
   says: (v) => ({
     short: `The back cleat of shelf ${v.shelf} meets ${v.found} ${v.found === 1 ? 'stud' : 'studs'}; it needs 2.`,
     why: 'Plaster alone holds no shelf.',
-    todo: `Put blocking into the wall behind the cleat: ${v.length} long, its middle ${v.height} above the level line, before the plaster is closed.`,
+    todo: `Put blocking into the wall behind the cleat: ${v.length} long, its middle ${v.height} above the highest floor point, before the plaster is closed.`,
   }),
 })
 

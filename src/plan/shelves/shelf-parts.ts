@@ -4,6 +4,7 @@ import type { JointDraft } from '../../things/joint.ts'
 import type { Part, Placement } from '../../things/part.ts'
 import { type Length, less, longest, over, shortest, sum, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
+import { fromLevelLine } from '../level-line.ts'
 import { madePart } from '../made-part.ts'
 import { runPartMark } from '../marks.ts'
 import { mdf, softwood } from '../materials.ts'
@@ -114,7 +115,7 @@ function cleatPart(context: PlanContext, at: ShelfAt, cleat: ShelfCleat, index: 
     material: softwood(longest(cleat.height, cleat.depth), shortest(cleat.height, cleat.depth)),
     shows: '',
     details: [
-      `Upper edge at ${show.withUnit(shelf.cleatTop)} above the level line, levelled with the other cleats of the shelf.`,
+      `Upper edge ${show.length(shelf.cleatTop)} above the highest floor point (${fromLevelLine(context, shelf.cleatTop)}), level with the other cleats of the shelf.`,
       'Cut to the wall and planed where it bows; one bead of construction adhesive behind it besides its screws.',
     ],
     placement: cleatPlacement(at, cleat),

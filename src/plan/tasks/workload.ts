@@ -5,6 +5,7 @@ import type { Length } from '../../units/length.ts'
 import { less } from '../../units/length.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
+import { fromLevelLine } from '../level-line.ts'
 import type { SupplyRequest } from '../supply/supply.ts'
 
 /** What the task table is computed from: the built plan, sorted by what is done with it. */
@@ -39,15 +40,8 @@ export function workloadOf(context: PlanContext, built: Built): Workload {
     dry: (id) => figures.number(`dry.${id}`),
     loose: (role) => built.parts.filter((p) => roleOf(p.mark) === role && !boxMarks.has(ownerOf(p.mark))),
     request: (id) => built.supply.requests.find((r) => r.id === id),
-    fromLine: (z) => fromLine(show, z, levelLine),
+    fromLine: (z) => fromLevelLine(context, z),
   }
-}
-
-/** `34 1/2 below the line`. */
-function fromLine(show: Show, z: Length, line: Length): string {
-  const above = less(z, line)
-  if (above === 0) return 'on the line'
-  return above > 0 ? `${show.length(above)} above the line` : `${show.length(less(line, z))} below the line`
 }
 
 const MARK = /^(.*)-([A-Z])\d*$/
