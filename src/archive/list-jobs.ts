@@ -1,8 +1,5 @@
-import { title } from '../job/chapters/job.ts'
-import { answerOf, type Job } from '../job/job.ts'
 import { NOT_MEASURED } from '../things/field.ts'
 import type { JobSummary } from './job-store.ts'
-import { readKeptJob } from './kept-job.ts'
 import { newestSave } from './newest-save.ts'
 import type { StorePorts } from './store-ports.ts'
 
@@ -21,26 +18,35 @@ export async function listJobs({ files }: StorePorts, jobs: string): Promise<rea
   return found.sort((a, b) => (a.savedAt === b.savedAt ? 0 : a.savedAt < b.savedAt ? 1 : -1)).map((f) => f.summary)
 }
 
+/**
+ * Read without the questions and their schema: the list stands on the screen before those are loaded. The save is as it
+ * was written (its hash says so); what else may be wrong in it is said when the job is opened.
+ */
 function summaryOf(id: string, body: string | undefined): JobSummary {
-  const damaged = { id, title: id, at: undefined, answers: 0, damaged: true }
-  if (body === undefined) return damaged
-  try {
-    const { job, at } = readKeptJob(body, id)
-    const name = answerOf(job, title, 'job')
-    return {
-      id,
-      title: name === undefined || name === NOT_MEASURED ? id : name,
-      at,
-      answers: answerCount(job),
-      damaged: false,
-    }
-  } catch {
-    // What exactly is wrong is said when the job is opened.
-    return damaged
+  const kept = body === undefined ? undefined : entriesOf(parsed(body))
+  const job = entriesOf(kept?.job)
+  if (kept === undefined || job === undefined) return { id, title: id, at: undefined, answers: 0, damaged: true }
+  const places = [job.facts, job.choices, job.private].flatMap((section) => Object.values(entriesOf(section) ?? {}))
+  const title = entriesOf(entriesOf(job.facts)?.job)?.[TITLE]
+  return {
+    id,
+    title: typeof title === 'string' && title !== NOT_MEASURED ? title : id,
+    at: typeof kept.at === 'string' ? (kept.at as JobSummary['at']) : undefined,
+    answers: places.reduce<number>((count, answers) => count + Object.keys(entriesOf(answers) ?? {}).length, 0),
+    damaged: false,
   }
 }
 
-const answerCount = (job: Job): number =>
-  [job.facts, job.choices, job.private]
-    .flatMap((section) => Object.values(section))
-    .reduce((count, answers) => count + Object.keys(answers ?? {}).length, 0)
+/** Id of the question that names a job. */
+const TITLE = 'title'
+
+function parsed(body: string): unknown {
+  try {
+    return JSON.parse(body)
+  } catch {
+    return undefined
+  }
+}
+
+const entriesOf = (value: unknown): Readonly<Record<string, unknown>> | undefined =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? { ...value } : undefined

@@ -1,24 +1,13 @@
-import { diskProblem, writeNew } from '../ports/write-new.ts'
-import { highestNumber } from './job-folder.ts'
-import { takeLock } from './job-lock.ts'
-import type { JobStore, KeptJob } from './job-store.ts'
+import type { JobStore } from './job-store.ts'
 import { listJobs } from './list-jobs.ts'
-import { loadJob } from './load-job.ts'
-import { prune } from './prune.ts'
-import { NO_PARENT, SAVING, type SaveHeader, saveName, writeSave } from './save-file.ts'
+import { NO_PARENT, saveName } from './save-file.ts'
+import type { OpenJob } from './save-job.ts'
 import type { StorePorts } from './store-ports.ts'
 
-const ID_LETTERS = 8
-/** What this window knows of a job it has open. */
-interface OpenJob {
-  parent: string
-  readonly openedAt: number
-  /** Its folder is made, flushed and locked. */
-  ready: boolean
-  readonly headers: Map<string, SaveHeader>
-}
-
-/** The jobs of one data folder, each in a folder of its own under `jobs`. */
+/**
+ * The jobs of one data folder, each in a folder of its own under `jobs`. What opens and saves a job is loaded with the
+ * first one: the list of jobs stands on the screen before it.
+ */
 export function createStore(ports: StorePorts, folder: string): JobStore {
   const jobs = `${folder}/jobs`
   const open = new Map<string, OpenJob>()
@@ -28,6 +17,7 @@ export function createStore(ports: StorePorts, folder: string): JobStore {
     folder,
     list: () => listJobs(ports, jobs),
     load: async (id) => {
+      const { loadJob } = await import('./load-job.ts')
       const loaded = await loadJob(ports, folderOf(id))
       open.set(id, {
         parent: loaded.header.id,
@@ -39,7 +29,10 @@ export function createStore(ports: StorePorts, folder: string): JobStore {
     },
     save: (kept) => {
       // One at a time, in the order asked for; a save that was refused does not hold up the next.
-      const saved = turn.then(() => saveJob(ports, folderOf(kept.job.id), kept, openJobIn(open, kept.job.id)))
+      const saved = turn.then(async () => {
+        const { saveJob } = await import('./save-job.ts')
+        return saveJob(ports, folderOf(kept.job.id), kept, openJobIn(open, kept.job.id))
+      })
       turn = saved.catch(() => undefined)
       return saved
     },
@@ -50,48 +43,4 @@ function openJobIn(open: Map<string, OpenJob>, id: string): OpenJob {
   const known = open.get(id) ?? { parent: NO_PARENT, openedAt: 0, ready: false, headers: new Map() }
   open.set(id, known)
   return known
-}
-
-async function saveJob(ports: StorePorts, folder: string, kept: KeptJob, known: OpenJob): Promise<void> {
-  const { files } = ports
-  const header = await nextHeader(ports, folder, known)
-  const name = saveName(header)
-  const target = `${folder}/${name}`
-  const bytes = writeSave(header, kept)
-  await writeNew({ files, folder, temporary: `${SAVING}${header.id}`, target, bytes }).catch(async (error: unknown) => {
-    // Whatever part of it arrived is dropped: the answer stays in memory, and the next save is a file of its own.
-    known.ready = false
-    await files.remove(target).catch(() => undefined)
-    throw error
-  })
-  known.parent = header.id
-  known.headers.set(name, header)
-  // The answer is on disk: what tidying up cannot do now it does after the next one.
-  await prune({ files, folder, headers: known.headers, newest: name, openedAt: known.openedAt }).catch(() => undefined)
-}
-
-async function nextHeader(ports: StorePorts, folder: string, known: OpenJob): Promise<SaveHeader> {
-  const { files, randomId, clock } = ports
-  try {
-    if (!known.ready) await prepareFolder(ports, folder)
-    known.ready = true
-    const number = (await highestNumber(files, folder)) + 1
-    return { number, id: randomId(ID_LETTERS), parent: known.parent, savedAt: clock.minute() }
-  } catch (error) {
-    known.ready = false
-    throw diskProblem(folder, error)
-  }
-}
-
-/** Makes the job's folder, flushes the folders its name stands in, and takes the lock. */
-async function prepareFolder(ports: StorePorts, folder: string): Promise<void> {
-  await ports.files.makeFolder(folder)
-  for (const above of foldersAbove(folder)) await ports.files.flushFolder(above)
-  await takeLock(ports, folder)
-}
-
-/** `…/jobs` and the data folder itself. */
-const foldersAbove = (folder: string): readonly string[] => {
-  const jobs = folder.slice(0, folder.lastIndexOf('/'))
-  return [jobs, jobs.slice(0, jobs.lastIndexOf('/'))]
 }

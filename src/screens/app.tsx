@@ -1,8 +1,7 @@
 import { Box, Text } from 'ink'
 import { useSyncExternalStore } from 'react'
-import type { FrameLine, Size, Span } from './frame.ts'
+import type { Draw, FrameLine, Size, Span } from './frame.ts'
 import type { Look } from './look.ts'
-import { type Scene, sceneFrame } from './scene.ts'
 
 /** Something that changes, and tells it. */
 export interface Watched<T> {
@@ -11,16 +10,16 @@ export interface Watched<T> {
 }
 
 interface AppProps {
-  readonly scene: Watched<Scene>
+  readonly picture: Watched<Draw>
   readonly size: Watched<Size>
   readonly look: Look
 }
 
-/** Draws the scene line by line; keys do not come through here. */
-export function App({ scene, size, look }: AppProps) {
-  const shown = useSyncExternalStore(scene.subscribe, scene.get)
+/** Draws the picture line by line; keys do not come through here. */
+export function App({ picture, size, look }: AppProps) {
+  const draw = useSyncExternalStore(picture.subscribe, picture.get)
   const window = useSyncExternalStore(size.subscribe, size.get)
-  const frame = sceneFrame(shown, window, look)
+  const frame = draw(window, look)
   return (
     <Box flexDirection="column" width={window.columns}>
       {frame.map((line, row) => (

@@ -2,12 +2,11 @@ import type { JobStore } from '../archive/job-store.ts'
 import type { Session } from '../interview/session.ts'
 import type { Job } from '../job/job.ts'
 import type { Day } from '../units/day.ts'
-import type { Size } from './frame.ts'
+import type { Draw, Size } from './frame.ts'
 import type { Key } from './keys/key.ts'
 import { type Environment, readKeys } from './keys/read-keys.ts'
 import { lookOf } from './look.ts'
-import { type Program, startProgram } from './program.ts'
-import type { Scene } from './scene.ts'
+import { jobProgram, type Program, startProgram } from './program.ts'
 import { type TerminalScreen, terminalScreen } from './terminal-screen.ts'
 import { watched } from './watch.ts'
 
@@ -20,7 +19,7 @@ export interface InterviewOptions {
   readonly env: Environment
   readonly stdin: NodeJS.ReadStream
   readonly stdout: NodeJS.WriteStream
-  readonly demoJob?: Job | undefined
+  readonly demoJob?: (() => Promise<Job>) | undefined
   readonly writePacket: (
     job: Job,
     onProgress: (words: string) => void,
@@ -37,13 +36,17 @@ const SIZE_UNKNOWN: Size = { columns: 80, rows: 24 }
  */
 export async function runInterview(o: InterviewOptions): Promise<number> {
   const screen = terminalScreen(o.stdout)
-  const scene = watched<Scene>({ kind: 'home', home: { jobs: [], hasDemo: false, line: 0, filter: '', problem: '' } })
+  const picture = watched<Draw>(() => [])
   const size = watched<Size>(sizeOf(o.stdout))
-  const program = await startProgram({ ...o, show: scene.set, drawn: nextTurn }, o.startAt?.jobId)
-  const ui = await loadUi()
+  const ports = { ...o, show: (_: unknown, draw: Draw) => picture.set(draw), drawn: nextTurn }
+  const [program, ui] = await Promise.all([startProgram(ports, o.startAt?.jobId), loadUi()])
   screen.enter()
-  const drawn = ui.draw(o, { scene, size, look: lookOf(o.env) })
+  const drawn = ui.draw(o, { picture, size, look: lookOf(o.env) })
   const release = holdTerminal(o, screen, size, program)
+  // While the person reads the first frame. What goes wrong in loading is said when a key asks for it.
+  void nextTurn()
+    .then(jobProgram)
+    .catch(() => undefined)
   try {
     const session = await Promise.race([program.left, drawn.exited])
     await settled(program)

@@ -10,15 +10,12 @@ import {
   fact,
   framed,
   heading,
+  inWindow,
   type Layout,
-  LEAST_COLUMNS,
-  LEAST_ROWS,
-  layoutOf,
   lineText,
   marked,
   type Size,
   sentence,
-  tooSmall,
 } from './frame.ts'
 import { type Home, homePage } from './home.ts'
 import type { Look } from './look.ts'
@@ -27,16 +24,19 @@ import { jobName } from './place-words.ts'
 import { questionPage } from './question-page.ts'
 
 /** What the whole screen shows. */
-export type Scene =
-  | { readonly kind: 'home'; readonly home: Home }
+export type Scene = { readonly kind: 'home'; readonly home: Home } | JobScene
+
+/** A page of one job. */
+export type JobScene =
   | { readonly kind: 'interview'; readonly session: Session }
   | { readonly kind: 'packing'; readonly session: Session; readonly words: readonly string[] }
   | { readonly kind: 'done'; readonly session: Session; readonly path: string; readonly files: number }
 
 /** The lines of a scene for a window of this size: at most one fewer than the window has. */
-export function sceneFrame(scene: Scene, size: Size, look: Look): Frame {
-  if (size.columns < LEAST_COLUMNS || size.rows < LEAST_ROWS) return tooSmall(size)
-  const layout = layoutOf(size, look)
+export const sceneFrame = (scene: Scene, size: Size, look: Look): Frame =>
+  inWindow(size, look, (layout) => scenePage(layout, scene))
+
+function scenePage(layout: Layout, scene: Scene): Frame {
   switch (scene.kind) {
     case 'home':
       return homePage(layout, scene.home)

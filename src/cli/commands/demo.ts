@@ -1,4 +1,5 @@
 import { join } from 'node:path'
+import type { Job } from '../../job/job.ts'
 import type { MadePacket } from '../../packet/make-packet.ts'
 import { showDayAndYear } from '../../units/day.ts'
 import { showMoney } from '../../units/money.ts'
@@ -9,14 +10,16 @@ import { packageRoot } from '../package-root.ts'
 import { readInput } from '../read-input.ts'
 import type { Surroundings } from '../surroundings.ts'
 
-export const DEMO_JOB = join('demo', 'alcoves-inch', 'job.json')
+/** The invented job. */
+export const demoJob = (around: Surroundings): Promise<Job> =>
+  readInput(join(packageRoot(), 'demo', 'alcoves-inch', 'job.json'), around)
 
 /** `demo`: writes the packet of the invented job and says what is in it, for whom, and the job's headline numbers. */
 export async function demo({ out = 'nichework-demo.zip' }: Given, around: Surroundings): Promise<ExitCode> {
   around.say(
     'Planning an invented job: two crooked alcoves beside a fireplace. People, addresses and prices are made up.',
   )
-  const job = await readInput(join(packageRoot(), DEMO_JOB), around)
+  const job = await demoJob(around)
   const made = await orderPacket(job, out, around, progressLines(around))
   around.print(summary(made).join('\n'))
   return EXIT.done

@@ -1,23 +1,17 @@
-import { join } from 'node:path'
 import { createStore } from '../../archive/store.ts'
 import type { Job } from '../../job/job.ts'
-import { openJob } from '../../job/open.ts'
 import { nodeClock } from '../../ports/node/clock.ts'
 import { nodeFiles } from '../../ports/node/files.ts'
 import { nodeMachine } from '../../ports/node/machine.ts'
 import { nodeRandomId } from '../../ports/node/random-id.ts'
 import { NoTerminal } from '../../things/failure.ts'
 import { dataFolder } from '../data-folder.ts'
-import { orderPacket } from '../order-packet.ts'
-import { packageRoot } from '../package-root.ts'
 import type { Surroundings } from '../surroundings.ts'
 import { TOOL } from '../version.ts'
-import { DEMO_JOB } from './demo.ts'
 
 const JOB_ID_LETTERS = 10
-const DEMO_MOST_BYTES = 1024 * 1024
 
-/** The interview. Throws NoTerminal when there is nobody to ask. */
+/** The interview. What makes plans and packets is loaded when it is asked for. Throws NoTerminal when there is nobody to ask. */
 export async function start(around: Surroundings): Promise<number> {
   const { env, stdin, stdout } = around
   if (!stdin.isTTY || !stdout.isTTY) throw new NoTerminal(NO_TERMINAL)
@@ -33,8 +27,9 @@ export async function start(around: Surroundings): Promise<number> {
     env,
     stdin,
     stdout,
-    demoJob: await demoJob(),
+    demoJob: async () => (await import('./demo.ts')).demoJob(around),
     writePacket: async (job, onProgress) => {
+      const { orderPacket } = await import('../order-packet.ts')
       const made = await orderPacket(job, packetName(job), around, ({ says, number, of }) =>
         onProgress(`${number} of ${of}: ${says}`),
       )
@@ -51,11 +46,6 @@ To see a packet first: nichework demo`
 function clearSigns(): void {
   delete process.env.CI
   delete process.env.CONTINUOUS_INTEGRATION
-}
-
-async function demoJob(): Promise<Job> {
-  const path = join(packageRoot(), DEMO_JOB)
-  return openJob(await nodeFiles.read(path, DEMO_MOST_BYTES), path)
 }
 
 /** In the folder the program was started in; from the job's id and revision, never from a client's name. */
