@@ -20,7 +20,15 @@ const numberPair = z.strictObject({ ...provenance, inchValue: z.number(), metric
 const numberRow = z.strictObject({ ...provenance, value: z.number(), unit: z.string() })
 
 /** One figure: value, unit, and where it comes from. */
-export const figureRow = z.union([lengthPair, lengthRow, numberPair, numberRow])
-export type FigureRow = z.infer<typeof figureRow>
+export type FigureRow =
+  | z.infer<typeof lengthPair>
+  | z.infer<typeof lengthRow>
+  | z.infer<typeof numberPair>
+  | z.infer<typeof numberRow>
 
-export const figureFile = z.strictObject({ about: z.string(), rows: z.array(figureRow) })
+/** A row of a figure file, checked by the form its value is written in. Throws what is wrong with it. */
+export function figureRow(row: object): FigureRow {
+  if ('inch' in row) return lengthPair.parse(row)
+  if ('length' in row) return lengthRow.parse(row)
+  return 'inchValue' in row ? numberPair.parse(row) : numberRow.parse(row)
+}

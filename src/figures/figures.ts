@@ -15,17 +15,24 @@ export interface Figures {
 }
 
 let checked: ReadonlyMap<string, FigureRow> | undefined
+const read: Readonly<Record<UnitSystem, Map<string, Length>>> = { inch: new Map(), metric: new Map() }
 
-/** Published figures in a unit system. The files are checked once a process. */
+/** Published figures in a unit system. The files are checked once a process, and a length is read once. */
 export function figuresIn(units: UnitSystem): Figures {
   checked ??= publishedRows()
   const rows = checked
+  const lengths = read[units]
   const row = (id: string): FigureRow => {
     const found = rows.get(id)
     if (found === undefined) throw new Error(`No figure ${id} in shared/figures.`)
     return found
   }
-  return { units, row, length: (id) => lengthOf(row(id), units), number: (id) => numberOf(row(id), units) }
+  const length = (id: string): Length => {
+    const known = lengths.get(id) ?? lengthOf(row(id), units)
+    lengths.set(id, known)
+    return known
+  }
+  return { units, row, length, number: (id) => numberOf(row(id), units) }
 }
 
 function lengthOf(row: FigureRow, units: UnitSystem): Length {

@@ -2,14 +2,14 @@ import defaults from '../../shared/figures/defaults.json' with { type: 'json' }
 import numbers from '../../shared/figures/numbers.json' with { type: 'json' }
 import prices from '../../shared/figures/prices.json' with { type: 'json' }
 import rates from '../../shared/figures/rates.json' with { type: 'json' }
-import { type FigureRow, figureFile } from './figure.ts'
+import { type FigureRow, figureRow } from './figure.ts'
 
-const FILES: readonly unknown[] = [defaults, numbers, rates, prices]
+const FILES: readonly { readonly rows: readonly object[] }[] = [defaults, numbers, rates, prices]
 
 /** All rows of `shared/figures`, checked. Throws when a row lacks its source, or an id stands twice. */
 export function publishedRows(): ReadonlyMap<string, FigureRow> {
   const rows = new Map<string, FigureRow>()
-  for (const row of FILES.flatMap((file) => figureFile.parse(file).rows)) {
+  for (const row of FILES.flatMap((file) => file.rows.map(figureRow))) {
     if (rows.has(row.id)) throw new Error(`The figure ${row.id} stands twice in shared/figures.`)
     rows.set(row.id, row)
   }
