@@ -7,8 +7,11 @@ export const waitingConfirms = (job: Job, messages: readonly Message[]): readonl
   messages.filter((m) => m.weight === 'confirm' && !isConfirmed(job, m))
 
 /** Whether this confirm was given an explicit yes, for these very numbers. */
-export const isConfirmed = (job: Job, message: Message): boolean =>
-  job.confirmed.some((c) => sameMatter(c, message) && sameValues(c.values, message.values))
+export const isConfirmed = (job: Job, message: Message): boolean => confirmationOf(job, message) !== undefined
+
+/** The yes given to this message for the numbers it has now. */
+export const confirmationOf = (job: Job, message: Message): Confirmation | undefined =>
+  job.confirmed.find((c) => sameMatter(c, message) && sameValues(c.values, message.values))
 
 /** The job with a yes to this message, kept with its day and numbers. */
 export const withConfirmation = (job: Job, message: Message, on: Day): Job => ({

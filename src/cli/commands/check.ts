@@ -2,7 +2,7 @@ import { waitingConfirms } from '../../interview/confirmed.ts'
 import { makePlan } from '../../plan/plan.ts'
 import type { Given } from '../command.ts'
 import { EXIT, type ExitCode } from '../exit-code.ts'
-import { messageText } from '../message-text.ts'
+import { checkedText } from '../message-text.ts'
 import { messageJson } from '../plan-json.ts'
 import { readInput } from '../read-input.ts'
 import type { Surroundings } from '../surroundings.ts'
@@ -28,7 +28,7 @@ export async function check({ files: [name = '-'], json }: Given, around: Surrou
       ),
     )
   } else {
-    for (const message of messages) around.print(`${messageText(message)}\n`)
+    for (const message of messages) around.print(`${checkedText(job, message)}\n`)
     around.say(`${messages.length} messages, ${unanswered.length} to confirm.`)
   }
   if (messages.some((m) => m.weight === 'stop')) return EXIT.stop
