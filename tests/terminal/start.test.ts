@@ -30,6 +30,12 @@ describe('the built program in a terminal', () => {
     await terminal.until((screen) => screen.trim().split('\n').length > 3)
   })
 
+  it('takes a key that was pressed before its first frame', async () => {
+    const opened = start()
+    opened.type('\r')
+    await opened.until(/1 of \d+/)
+  })
+
   it('prints help and leaves', async () => {
     const helped = start(['--help'])
     expect((await helped.exited).exitCode).toBe(0)
