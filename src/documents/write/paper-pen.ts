@@ -1,4 +1,5 @@
 import { TYPE, type TypeSize } from './page-look.ts'
+import { openFont } from './paper-fonts.ts'
 
 export type PdfDocument = PDFKit.PDFDocument
 
@@ -59,28 +60,18 @@ export function paperPen(doc: PdfDocument): PaperPen {
 function readableIn(doc: PdfDocument): (text: string) => string {
   doc.font('regular')
   const known = new Map<string, string>()
-  const has = glyphTest(doc)
+  const font = openFont(doc)
   return (text) => {
     let out = ''
     for (const letter of text.normalize('NFC')) {
       let shown = known.get(letter)
       if (shown === undefined) {
         const code = letter.codePointAt(0) ?? 0
-        shown = code < 32 || code === 127 ? ' ' : has(code) ? letter : MISSING
+        shown = code < 32 || code === 127 ? ' ' : font.hasGlyphForCodePoint(code) ? letter : MISSING
         known.set(letter, shown)
       }
       out += shown
     }
     return out
   }
-}
-
-/** The font under the document; the types of the library do not know it. */
-interface WithFont {
-  readonly _font: { readonly font: { readonly hasGlyphForCodePoint: (code: number) => boolean } }
-}
-
-function glyphTest(doc: PdfDocument): (code: number) => boolean {
-  const { font } = (doc as unknown as WithFont)._font
-  return (code) => font.hasGlyphForCodePoint(code)
 }

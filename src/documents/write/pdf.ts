@@ -3,6 +3,7 @@ import type { Paper, Section } from '../block.ts'
 import type { Assets, Stamp } from '../document.ts'
 import { blockPieces } from './block-pieces.ts'
 import { type PageArea, pageArea, TYPE } from './page-look.ts'
+import { setFonts } from './paper-fonts.ts'
 import { type PaperPen, type PdfDocument, paperPen } from './paper-pen.ts'
 import { type Piece, paginate } from './piece.ts'
 import { type Tags, tagsOf } from './tags.ts'
@@ -27,8 +28,7 @@ async function written(
 ): Promise<{ readonly bytes: Uint8Array; readonly pages: number }> {
   const { default: PDFDocument } = await import('pdfkit')
   const doc = new PDFDocument(optionsOf(paper, stamp))
-  doc.registerFont('regular', Buffer.from(assets.fonts.regular))
-  doc.registerFont('bold', Buffer.from(assets.fonts.bold))
+  setFonts(doc, assets.fonts)
   const bytes = collected(doc)
   const pen = paperPen(doc)
   const tags = tagsOf(doc)
