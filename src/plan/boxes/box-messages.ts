@@ -53,6 +53,6 @@ export const looseShelfSags = messageKind<{ span: string; most: string }>({
   says: (v) => ({
     short: `A loose shelf would span ${v.span}; without a lip this panel carries ${v.most}.`,
     why: 'Loaded with 40 lb a square foot (1.915 kPa) it would sag more than the span over 144, also with the deepest lip under its front edge.',
-    todo: 'Take one more box in this run, a thicker carcass panel, or no loose shelves.',
+    todo: 'Take more boxes in this run, a thicker carcass panel, or no loose shelves.',
   }),
 })

@@ -23,12 +23,16 @@ export interface CalendarPlan {
   readonly messages: readonly Message[]
 }
 
-export const ALREADY_PAST = messageKind<{ readonly start: string; readonly begun: string; readonly finish: string }>({
+export const startAlreadyPast = messageKind<{
+  readonly start: string
+  readonly begun: string
+  readonly finish: string
+}>({
   code: 'N31',
   weight: 'note',
   source: 'common practice, no source',
   says: ({ start, begun, finish }) => ({
-    short: `The start, ${start}, lies before the job was begun, ${begun}`,
+    short: `The start, ${start}, lies before the job was begun, ${begun}.`,
     why: 'Orders cannot leave on a day that is past.',
     todo: `Accepted on ${begun} instead, it is handed over ${finish}.`,
   }),
@@ -78,7 +82,7 @@ const past = (
   dates: { readonly start: Day; readonly begun: Day; readonly finish: Day },
 ): readonly Message[] => [
   raise(
-    ALREADY_PAST,
+    startAlreadyPast,
     {
       about: questionKey('job', startDay),
       place: 'calendar',

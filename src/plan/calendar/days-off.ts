@@ -3,12 +3,12 @@ import { questionKey } from '../../things/field.ts'
 import { type Message, messageKind, raise } from '../../things/message.ts'
 import { addDays, type Day, day, daysBetween } from '../../units/day.ts'
 
-export const NOT_A_DAY = messageKind<{ readonly word: string }>({
+export const notADay = messageKind<{ readonly word: string }>({
   code: 'N32',
   weight: 'note',
   source: 'ISO 8601 dates',
   says: ({ word }) => ({
-    short: `"${word}" is not a day, so work may be planned on it`,
+    short: `"${word}" is not a day, so work may be planned on it.`,
     why: 'A day off is written year-month-day: 2026-12-24.',
     todo: 'Write it like that; two days with ".." between them are all the days from one to the other.',
   }),
@@ -26,7 +26,7 @@ export function readDaysOff(text: string): { readonly days: readonly Day[]; read
     days: read.flatMap(({ days }) => days ?? []),
     messages: read
       .filter(({ days }) => days === undefined)
-      .map(({ word }) => raise(NOT_A_DAY, { about: questionKey('job', daysOff), place: 'days off' }, { word })),
+      .map(({ word }) => raise(notADay, { about: questionKey('job', daysOff), place: 'days off' }, { word })),
   }
 }
 

@@ -1,7 +1,8 @@
 import { builtInSystem, paintMethod, paintPlace, wallTinKept } from '../../job/chapters/finish.ts'
+import { sprayingWay } from '../../job/chapters/make-or-buy.ts'
 import { questionKey } from '../../things/field.ts'
 import type { Joint } from '../../things/joint.ts'
-import { type Message, raise } from '../../things/message.ts'
+import { type Fix, type Message, raise } from '../../things/message.ts'
 import type { SurfaceId } from '../../things/part.ts'
 import { type Area, squareMetres } from '../../units/area.ts'
 import type { PlanContext } from '../context.ts'
@@ -11,7 +12,7 @@ import { withWholeLeaves } from '../supply/leaf-part.ts'
 import { edgeFactorsOf, type SupplyPlan } from '../supply/supply.ts'
 import type { Survey } from '../survey/survey.ts'
 import { coatAreaOf } from './coated-area.ts'
-import { type CoatingChoices, coatingChoices } from './coating-choices.ts'
+import { type CoatingChoices, coatingChoices, type Method } from './coating-choices.ts'
 import { builtInLines, type CoatingLine, masonryLines, wallLines } from './coating-lines.ts'
 import { coatingNotHere, dryingFromTheTin, notByThatMethod, sprayingOnSite } from './coating-messages.ts'
 import { wallStrips, wholeWalls } from './wall-area.ts'
@@ -72,26 +73,47 @@ function messagesOf({ systems, method, where }: CoatingChoices, lines: readonly 
   return [
     ...(notHere
       ? [
-          raise(coatingNotHere, at(builtInSystem), {
-            coating,
-            place: onSite ? 'in the client’s house' : 'in your own shop',
-            family: system.family,
-          }),
+          raise(
+            coatingNotHere,
+            { ...at(builtInSystem), fixes: elsewhere(system.family) },
+            {
+              coating,
+              place: onSite ? 'in the client’s house' : 'in your own shop',
+              family: system.family,
+            },
+          ),
         ]
       : []),
     ...(system.methods.includes(method)
       ? []
       : [
-          raise(notByThatMethod, at(paintMethod), {
-            coating,
-            method: METHOD_WORDS[method],
-            methods: system.methods.map((m) => METHOD_WORDS[m]).join(', '),
-          }),
+          raise(
+            notByThatMethod,
+            { ...at(paintMethod), fixes: methodsOf(system.methods) },
+            {
+              coating,
+              method: METHOD_WORDS[method],
+              methods: system.methods.map((m) => METHOD_WORDS[m]).join(', '),
+            },
+          ),
         ]),
     ...(onSite && sprayed && !notHere ? [raise(sprayingOnSite, at(paintPlace), { coating })] : []),
     ...drying(lines),
   ]
 }
+
+/** Isocyanates go to a spray shop; other coatings that may not be put on in the house go to the own shop. */
+const elsewhere = (family: string): readonly Fix[] => [
+  family === 'isocyanate'
+    ? { says: 'have it sprayed out', answers: [{ key: questionKey('job', sprayingWay), value: 'buy' }] }
+    : { says: 'paint in the shop', answers: [{ key: questionKey('job', paintPlace), value: 'shop' }] },
+]
+
+const methodsOf = (methods: readonly Method[]): readonly Fix[] =>
+  methods.map((value) => ({
+    says: METHOD_WORDS[value],
+    answers: [{ key: questionKey('job', paintMethod), value }],
+  }))
 
 const METHOD_WORDS = { hand: 'brush and roller', hvlp: 'high-volume low-pressure gun', airless: 'airless gun' } as const
 

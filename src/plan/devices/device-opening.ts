@@ -55,7 +55,10 @@ export function coveredOrBuried(
   box: Box,
   { device, says }: Opening,
 ): readonly Message[] {
-  const where = { about: questionKey(wall.bay.id, devicesField), place: wall.bay.name }
+  const key = questionKey(wall.bay.id, devicesField)
+  const moved = wall.devices.map((d): DeviceRow => (d === device ? { ...d, fate: 'move' } : d))
+  const fixes = [{ says: 'it is to be moved, by a licensed trade', answers: [{ key, value: moved }] }]
+  const where = { about: key, place: wall.bay.name, fixes }
   const kind = DEVICES[device.what]
   if (device.z < box.run.z0)
     return [raise(deviceBuried, where, { device: says, low: show.withUnit(device.z), foot: show.withUnit(box.run.z0) })]

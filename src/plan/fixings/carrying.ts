@@ -22,20 +22,20 @@ export interface Load {
   readonly because: string
 }
 
-/** Something too heavy, or two people needed where one works. */
+/** Loads too heavy even for two, or two people needed where nobody helps; one question for all of them. */
 export const heavyLift = messageKind<{
-  readonly mark: string
-  readonly mass: string
+  readonly what: string
   readonly because: string
+  readonly loads: string
   readonly alone: string
 }>({
   code: 'C10',
   weight: 'confirm',
   source:
     'Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, load constant 23 kg; the rest common practice, no source',
-  says: ({ mark, mass, because, alone }) => ({
-    short: `${mark} weighs ${mass}: ${because}.`,
-    why: `One person lifts at most ${alone}, and less with the arms out or the body twisted.`,
+  says: ({ what, because, loads: heavy, alone }) => ({
+    short: `${what}: ${because}.`,
+    why: `One person lifts at most ${alone}, and less with the arms out or the body twisted. To be lifted: ${heavy}.`,
     todo: 'Have a second person or a lift aid there; have a sheet cut down where it is bought; make a large piece in parts joined where they stand.',
   }),
 })
@@ -120,24 +120,28 @@ function loadOf(context: PlanContext, { mark, what, mass, long, wide }: Thing): 
   return { mark, what, mass, index, people: reasons.length > 0 ? 2 : 1, because: reasons.join(', ') }
 }
 
-/** Loads to be asked about: too heavy even for two, or for two where nobody helps. */
+/** The loads to be asked about: too heavy even for two, or for two where nobody helps. */
 export function liftMessages(context: PlanContext, all: readonly Load[]): readonly Message[] {
   const { figures, settle, show } = context
   const alone = settle.asked(secondPair, undefined) === 'never'
   const most = figures.number('lift.two')
-  return all
+  const heavy = all
     .filter((load, at) => all.findIndex((other) => other.mark === load.mark) === at)
     .filter((load) => load.mass > most || (alone && load.people === 2))
-    .map((load) =>
-      raise(
-        heavyLift,
-        { about: questionKey('job', secondPair), place: load.mark },
-        {
-          mark: load.mark,
-          mass: show.mass(load.mass),
-          because: load.mass > most ? `more than two people lift (${show.mass(most)})` : 'two people, and nobody helps',
-          alone: show.mass(figures.number('lift.alone')),
-        },
-      ),
-    )
+    .toSorted((a, b) => b.mass - a.mass)
+  const [heaviest] = heavy
+  if (heaviest === undefined) return []
+  const weighed = (load: Load) => `${load.mark} ${show.mass(load.mass)}`
+  return [
+    raise(
+      heavyLift,
+      { about: questionKey('job', secondPair), place: 'carrying' },
+      {
+        what: heavy.length === 1 ? weighed(heaviest) : `${heavy.length} loads, up to ${show.mass(heaviest.mass)}`,
+        because: alone ? 'for two people, and nobody helps' : `more than two people lift (${show.mass(most)})`,
+        loads: heavy.map(weighed).join(', '),
+        alone: show.mass(figures.number('lift.alone')),
+      },
+    ),
+  ]
 }

@@ -17,14 +17,19 @@ export const gapTooWide = messageKind<{
   }),
 })
 
-/** A joint that takes more passes than a person wants to come back for. */
-export const manyPasses = messageKind<{ readonly where: string; readonly passes: number; readonly most: number }>({
+/** Joints of one bay that take more passes than a person wants to come back for. */
+export const manyPasses = messageKind<{
+  readonly joints: string
+  readonly where: string
+  readonly passes: number
+  readonly most: number
+}>({
   code: 'C9',
   weight: 'confirm',
   source: 'common practice, no source',
-  says: ({ where, passes, most }) => ({
-    short: `The joint ${where} takes ${passes} passes of caulk.`,
-    why: `Caulk sinks as it dries; more than ${most} passes are more than ${most} evenings, each dry before the next.`,
+  says: ({ joints, where, passes, most }) => ({
+    short: `${joints} ${passes} passes of caulk.`,
+    why: `Where: ${where}. Caulk sinks as it dries; more than ${most} passes are more than ${most} evenings, each dry before the next.`,
     todo: 'Fill the depth with backer rod, choose a caulk that shrinks less, or make the gap narrower.',
   }),
 })

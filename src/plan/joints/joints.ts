@@ -5,7 +5,8 @@ import { closing, JOINTS } from '../../kinds/joint/list.ts'
 import { questionKey } from '../../things/field.ts'
 import type { Joint, JointDraft } from '../../things/joint.ts'
 import { type Message, raise } from '../../things/message.ts'
-import { inMetres, type Length, less, longest, nanometres, sum, times, ZERO } from '../../units/length.ts'
+import type { NamedBay } from '../../things/place.ts'
+import { inMetres, type Length, less, longest, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { allPasses, beadSection, beadVolume, passesFor, rodDiameter } from './bead.ts'
 import { gapTooWide, manyPasses, tapeTooLong } from './joint-messages.ts'
@@ -41,7 +42,11 @@ export function joints(context: PlanContext, drafts: readonly JointDraft[]): Joi
     sharpLineTape: metresOf('sharp-line'),
     rod: rodOf(closed, rules),
     passes,
-    messages: [...closed.flatMap((joint) => messagesOf(joint, rules, context)), ...tapeNotes(closed, rules)],
+    messages: [
+      ...closed.flatMap((joint) => tooWide(joint, rules, context)),
+      ...context.bays.flatMap((bay) => passNotes(closed, bay, rules)),
+      ...tapeNotes(closed, rules),
+    ],
   }
 }
 
@@ -126,28 +131,43 @@ function rodOf(closed: readonly Joint[], { rodOver }: JointRules): JointPlan['ro
   }
 }
 
-function messagesOf(joint: Joint, rules: JointRules, { show, bays }: PlanContext): readonly Message[] {
+function tooWide(joint: Joint, rules: JointRules, { show, bays }: PlanContext): readonly Message[] {
   const wider = longest(joint.gap1, joint.gap2)
   const most = rules.limits.rodMost
-  const at = { about: questionKey(joint.bay, measuredBy(joint.bay, bays)), place: joint.where }
-  if (joint.kind !== 'open' && wider > most) {
-    const over = nanometres(less(wider, most))
-    const values = {
-      where: joint.where,
-      gap: show.withUnit(wider),
-      most: show.withUnit(most),
-      over: show.withUnit(over),
-    }
-    return [raise(gapTooWide, at, values)]
+  const bay = bays.find((b) => b.id === joint.bay)
+  if (joint.kind === 'open' || wider <= most || bay === undefined) return []
+  const values = {
+    where: joint.where,
+    gap: show.withUnit(wider),
+    most: show.withUnit(most),
+    over: show.withUnit(less(wider, most)),
   }
-  const { passes, where } = joint
-  return passes > rules.passesMost ? [raise(manyPasses, at, { where, passes, most: rules.passesMost })] : []
+  return [raise(gapTooWide, { about: questionKey(bay.id, MEASURED[bay.kind]), place: joint.where }, values)]
+}
+
+/** One question a bay: its joints come from one measurement. */
+function passNotes(closed: readonly Joint[], bay: NamedBay, rules: JointRules): readonly Message[] {
+  const many = closed.filter(
+    (joint) =>
+      joint.bay === bay.id &&
+      joint.passes > rules.passesMost &&
+      longest(joint.gap1, joint.gap2) <= rules.limits.rodMost,
+  )
+  if (many.length === 0) return []
+  const passes = Math.max(...many.map((joint) => joint.passes))
+  const joints = many.length === 1 ? 'One joint takes' : `${many.length} joints take up to`
+  const where = many.map((joint) => joint.where).join('; ')
+  return [
+    raise(
+      manyPasses,
+      { about: questionKey(bay.id, MEASURED[bay.kind]), place: bay.name },
+      { joints, where, passes, most: rules.passesMost },
+    ),
+  ]
 }
 
 /** The measurement the gap comes from. */
 const MEASURED = { alcove: widths, flat: flatLength, breast: breastSize } as const
-const measuredBy = (id: string, bays: PlanContext['bays']) =>
-  MEASURED[bays.find((bay) => bay.id === id)?.kind ?? 'alcove']
 
 /** Each pass dries overnight on the tape; the paint goes over it the day after the last. */
 function tapeNotes(closed: readonly Joint[], { daysOn }: JointRules): readonly Message[] {

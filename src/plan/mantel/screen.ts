@@ -17,14 +17,25 @@ export interface Screen {
   readonly messages: readonly Message[]
 }
 
-export const screenPlace = messageKind<{ what: string; is: string; least: string; todo: string }>({
+export const screenCrowded = messageKind<{ gaps: string; todo: string }>({
   code: 'C8',
   weight: 'confirm',
   source: 'common practice, no source; the screen’s own manual governs',
   says: (v) => ({
-    short: `The screen’s ${v.what} is ${v.is}; it should be ${v.least} or more.`,
-    why: 'It stays inside the breast, over the mantel, and away from the heat.',
+    short: `The screen is close: ${v.gaps}.`,
+    why: 'It stays inside the breast and over the mantel, with room for hands and air round it.',
     todo: v.todo,
+  }),
+})
+
+export const screenTooLow = messageKind<{ is: string; least: string; lowest: string }>({
+  code: 'C8',
+  weight: 'confirm',
+  source: 'the screen’s own manual',
+  says: (v) => ({
+    short: `The screen hangs ${v.is} above the opening; its manual asks for ${v.least}.`,
+    why: 'A fire below heats what hangs above it.',
+    todo: `Hang its lower edge at ${v.lowest} or higher.`,
   }),
 })
 
@@ -98,31 +109,18 @@ function placeMessages(context: PlanContext, wall: BreastWall, at: FaceRectangle
   const side = figures.length('tv.breast-clear')
   const overMantel = figures.length('tv.mantel-clear')
   const checks = [
-    { what: 'gap to the breast’s left edge', is: at.x, least: side, todo: 'Move it right, or take a smaller one' },
-    {
-      what: 'gap to the breast’s right edge',
-      is: less(wall.width, rightOf(at)),
-      least: side,
-      todo: 'Move it left, or take a smaller one',
-    },
+    { of: 'the breast’s left edge', is: at.x, least: side, todo: 'move it right by' },
+    { of: 'the breast’s right edge', is: less(wall.width, rightOf(at)), least: side, todo: 'move it left by' },
     ...(mantel === undefined
       ? []
-      : [{ what: 'gap over the mantel', is: less(at.z, mantel.top), least: overMantel, todo: 'Raise it' }]),
+      : [{ of: 'the mantel', is: less(at.z, mantel.top), least: overMantel, todo: 'raise it by' }]),
   ]
-  return checks
-    .filter((c) => c.is < c.least)
-    .map((c) =>
-      raise(
-        screenPlace,
-        { about: questionKey(wall.bay.id, tvPlace), place: wall.bay.name },
-        {
-          what: c.what,
-          is: show.withUnit(c.is),
-          least: show.withUnit(c.least),
-          todo: `${c.todo}: ${show.withUnit(less(c.least, c.is))} is missing.`,
-        },
-      ),
-    )
+  const close = checks.filter((c) => c.is < c.least)
+  if (close.length === 0) return []
+  const gaps = close.map((c) => `${show.withUnit(c.is)} to ${c.of}`).join(', ')
+  const moves = close.map((c) => `${c.todo} ${show.withUnit(less(c.least, c.is))}`).join(', ')
+  const todo = `${moves.charAt(0).toUpperCase()}${moves.slice(1)}, take a smaller one, or say yes.`
+  return [raise(screenCrowded, { about: questionKey(wall.bay.id, tvPlace), place: wall.bay.name }, { gaps, todo })]
 }
 
 function heatMessages(context: PlanContext, { bay }: BreastWall, at: FaceRectangle, fire: Firebox): readonly Message[] {
@@ -133,13 +131,11 @@ function heatMessages(context: PlanContext, { bay }: BreastWall, at: FaceRectang
   if (limit.waitsFor.length > 0) return [raise(screenHeatUnknown, where, { fuel: fire.fuel.says })]
   const gap = less(at.z, topOf(fire.opening))
   if (gap >= limit.value) return []
-  const raiseTo = show.withUnit(sum(topOf(fire.opening), limit.value))
   return [
-    raise(screenPlace, where, {
-      what: 'height over the opening',
+    raise(screenTooLow, where, {
       is: show.withUnit(gap),
       least: show.withUnit(limit.value),
-      todo: `Hang its lower edge at ${raiseTo} or higher.`,
+      lowest: show.withUnit(sum(topOf(fire.opening), limit.value)),
     }),
   ]
 }

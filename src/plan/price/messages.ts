@@ -3,7 +3,7 @@ import { questionKey } from '../../things/field.ts'
 import { type Message, messageKind, raise } from '../../things/message.ts'
 import { type Money, minorUnits, showMoney } from '../../units/money.ts'
 
-export const BELOW_DIRECT_COST = messageKind<{
+export const belowDirectCost = messageKind<{
   readonly price: string
   readonly direct: string
   readonly most: string
@@ -12,7 +12,7 @@ export const BELOW_DIRECT_COST = messageKind<{
   weight: 'stop',
   source: 'arithmetic',
   says: ({ price, direct, most }) => ({
-    short: `The price before tax, ${price}, is below the direct cost, ${direct}`,
+    short: `The price before tax, ${price}, is below the direct cost, ${direct}.`,
     why: 'You would pay for the work yourself: rent, tools and your own time are not even in the direct cost.',
     todo: `The largest discount that keeps the direct cost is ${most}.`,
   }),
@@ -30,5 +30,5 @@ export function priceMessages(sums: {
   const key = questionKey('job', discountField)
   const fixes = [{ says: `discount ${showMoney(most)}`, answers: [{ key, value: most }] }]
   const values = { price: showMoney(price), direct: showMoney(sums.direct), most: showMoney(most) }
-  return [raise(BELOW_DIRECT_COST, { about: key, place: 'price', fixes }, values)]
+  return [raise(belowDirectCost, { about: key, place: 'price', fixes }, values)]
 }

@@ -10,7 +10,7 @@ import {
 } from '../../job/chapters/cabinets.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'
-import { type Length, less, longest, shortest, size, sum, ZERO } from '../../units/length.ts'
+import { type Length, less, longest, over, shortest, size, sum, ZERO } from '../../units/length.ts'
 import { backGapOf, leafReach } from '../boxes/box-depth.ts'
 import {
   boxDoesNotTilt,
@@ -122,12 +122,27 @@ function sag(context: PlanContext, built: RunOfBoxes): readonly Message[] {
   if (worst === undefined || worst.looseShelves === 0) return []
   const lip = lipFor(context, worst)
   if (lip.kind !== 'too long') return []
-  const { show } = context
-  const value = built.run.boxCount + 1
+  const { show, cut } = context
+  const value = countThatCarries(context, built, worst)
   const fixes = [
-    { says: `${value} boxes`, answers: [{ key: questionKey(built.run.bay.id, boxCount), value }] },
+    ...(value === undefined
+      ? []
+      : [{ says: `${value} boxes`, answers: [{ key: questionKey(built.run.bay.id, boxCount), value }] }]),
     { says: 'no loose shelves', answers: [{ key: questionKey('job', looseShelves), value: 0 }] },
   ]
-  const values = { span: show.withUnit(worst.insideWidth), most: show.withUnit(lip.mostSpan) }
+  const values = { span: show.withUnit(worst.insideWidth), most: show.withUnit(cut.down(lip.mostSpan)) }
   return [raise(looseShelfSags, { ...at(built, boxCount.id), fixes }, values)]
+}
+
+/** Boxes are tried up to this many more in a run. */
+const MOST_MORE = 12
+
+/** Fewest boxes, more than now, whose loose shelves carry their load. */
+function countThatCarries(context: PlanContext, { run }: RunOfBoxes, worst: RunOfBoxes['boxes'][number]) {
+  const sides = less(worst.width, worst.insideWidth)
+  const counts = Array.from({ length: MOST_MORE }, (_, i) => run.boxCount + i + 1)
+  return counts.find((count) => {
+    const insideWidth = less(context.cut.upHalf(over(run.width, count)), sides)
+    return insideWidth > 0 && lipFor(context, { ...worst, insideWidth }).kind !== 'too long'
+  })
 }

@@ -1,7 +1,8 @@
 import { frontStyle, frontThickness, leavesPerBox } from '../../job/chapters/hardware.ts'
 import { questionKey } from '../../things/field.ts'
-import { type Message, raise } from '../../things/message.ts'
-import { times } from '../../units/length.ts'
+import { type Fix, type Message, raise } from '../../things/message.ts'
+import { nanometres, times } from '../../units/length.ts'
+import { kilograms } from '../../units/mass.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { leafTooBigForHinges, leafTooNarrow, leafTooThin, panelTooSmall } from '../fronts/front-messages.ts'
@@ -21,10 +22,11 @@ export function frontMessages(
   return [
     ...tooThin(context, make),
     ...plan.boxes.flatMap((box) => {
-      const leaf = leaves.find((l) => l.box.id === box.id)
+      const here = leaves.filter((l) => l.box.id === box.id)
+      const leaf = here[0]
       return leaf === undefined
         ? [tooNarrow(context, make, box)]
-        : [...smallPanel(context, make, leaf), ...tooBig(context, leaf)]
+        : [...smallPanel(context, make, leaf), ...tooBig(context, leaf, here.length)]
     }),
   ]
 }
@@ -40,16 +42,17 @@ function tooThin(context: PlanContext, make: LeafMake): readonly Message[] {
     least: show.withUnit(least),
     cup: show.withUnit(make.cup.depth),
   }
-  return [raise(leafTooThin, { about: questionKey('job', frontThickness), place: 'all doors' }, values)]
+  const key = questionKey('job', frontThickness)
+  const fixes = [{ says: `doors ${show.withUnit(least)} thick`, answers: [{ key, value: least }] }]
+  return [raise(leafTooThin, { about: key, place: 'all doors', fixes }, values)]
 }
 
 function tooNarrow(context: PlanContext, make: LeafMake, box: Box): Message {
   const { show } = context
-  return raise(
-    leafTooNarrow,
-    { about: questionKey('job', leavesPerBox), place: placeOf(box) },
-    { width: show.withUnit(box.width), least: show.withUnit(times(make.cup.fromEdge, 2)) },
-  )
+  const least = times(make.cup.fromEdge, 2)
+  const values = { width: show.withUnit(box.width), least: show.withUnit(least) }
+  const fixes = box.width > times(least, 2) ? [leavesFix(1)] : []
+  return raise(leafTooNarrow, { about: questionKey('job', leavesPerBox), place: placeOf(box), fixes }, values)
 }
 
 function smallPanel(context: PlanContext, make: LeafMake, leaf: Leaf): readonly Message[] {
@@ -64,7 +67,25 @@ function smallPanel(context: PlanContext, make: LeafMake, leaf: Leaf): readonly 
   return [raise(panelTooSmall, { about: key, place: placeOf(leaf.box), part: leaf.id, fixes }, values)]
 }
 
-function tooBig(context: PlanContext, leaf: Leaf): readonly Message[] {
+const leavesFix = (value: number): Fix => ({
+  says: `${value} ${value === 1 ? 'leaf' : 'leaves'} for each box`,
+  answers: [{ key: questionKey('job', leavesPerBox), value }],
+})
+
+/** Leaves are tried up to this many a box. */
+const MOST_LEAVES = 4
+
+/** More and lighter leaves carry on hinges where it is not the height that is too much. */
+function lighterLeaves({ figures }: PlanContext, leaf: Leaf, count: number): readonly Fix[] {
+  const value = Array.from({ length: MOST_LEAVES - count }, (_, i) => count + i + 1).find((more) => {
+    const part = count / more
+    const one = { ...leaf, width: nanometres(Math.round(leaf.width * part)), mass: kilograms(leaf.mass * part) }
+    return hingeCount({ ...one, figures }) !== undefined
+  })
+  return value === undefined ? [] : [leavesFix(value)]
+}
+
+function tooBig(context: PlanContext, leaf: Leaf, count: number): readonly Message[] {
   const { figures, show } = context
   if (hingeCount({ ...leaf, figures }) !== undefined) return []
   const values = {
@@ -73,6 +94,7 @@ function tooBig(context: PlanContext, leaf: Leaf): readonly Message[] {
     mostHeight: show.withUnit(figures.length('hinge.height-5')),
     mostMass: show.mass(figures.number('hinge.mass-5')),
   }
-  const where = { about: questionKey('job', leavesPerBox), place: placeOf(leaf.box), part: leaf.id }
+  const fixes = lighterLeaves(context, leaf, count)
+  const where = { about: questionKey('job', leavesPerBox), place: placeOf(leaf.box), part: leaf.id, fixes }
   return [raise(leafTooBigForHinges, where, values)]
 }

@@ -66,14 +66,14 @@ const jointsOf = (here: StandingRun): readonly Length[] => here.boxes.slice(1).m
 
 function tooShallow(context: PlanContext, here: StandingRun, depth: Length, rails: Length) {
   const { show } = context
+  const key = questionKey('job', kickSet)
+  const limit = longest(ZERO, less(here.depth, here.baseboard, rails))
+  const value = context.cut.down(less(here.depth, here.baseboard, rails, context.cut.step))
+  const fixes = value < 0 ? [] : [{ says: `kick plate ${show.withUnit(value)} back`, answers: [{ key, value }] }]
   return raise(
     plinthTooShallow,
-    { about: questionKey('job', kickSet), place: here.run.bay.name },
-    {
-      depth: show.withUnit(depth),
-      least: show.withUnit(rails),
-      setBack: show.withUnit(longest(ZERO, less(here.depth, here.baseboard, rails))),
-    },
+    { about: key, place: here.run.bay.name, fixes },
+    { depth: show.withUnit(depth), least: show.withUnit(rails), setBack: show.withUnit(limit) },
   )
 }
 

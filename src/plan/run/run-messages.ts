@@ -2,7 +2,7 @@ import { boxKind, fillerWidth, fitLeft, fitRight, runLength } from '../../job/ch
 import { widths } from '../../job/chapters/wall.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'
-import { less, longest, shortest, sum } from '../../units/length.ts'
+import { less, longest, shortest, sum, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { hasDoors } from '../fronts/door-choices.ts'
 import { flatRunEnd } from './flat-run.ts'
@@ -17,6 +17,8 @@ import {
   leafBesideWall,
   runBeyondWall,
 } from './slot-messages.ts'
+
+const SIDES = ['left', 'right'] as const
 
 /** What stands in the way of one run, or is worth knowing about it. */
 export function runMessages(context: PlanContext, run: Run): readonly Message[] {
@@ -39,31 +41,25 @@ export function runMessages(context: PlanContext, run: Run): readonly Message[] 
       ),
     ]
   return [
-    ...(['left', 'right'] as const).flatMap((side) => sideMessages(context, run, side)),
+    ...fillerMessages(context, run),
+    ...SIDES.filter((side) => run[side].fit === 'caulk').flatMap((side) => caulkMessages(context, run, side)),
     ...beyondReadings(context, run),
     ...beyondWall(context, run),
   ]
 }
 
-function sideMessages(context: PlanContext, run: Run, side: 'left' | 'right'): readonly Message[] {
-  switch (run[side].fit) {
-    case 'filler':
-      return fillerMessages(context, run, side)
-    case 'caulk':
-      return caulkMessages(context, run, side)
-    case 'gable':
-    case 'open':
-      return []
-  }
-}
-
-function fillerMessages(context: PlanContext, run: Run, side: 'left' | 'right'): readonly Message[] {
+/** A filler too thin, or wide enough to be asked about: the worst side speaks for both, for one width sets them. */
+function fillerMessages(context: PlanContext, run: Run): readonly Message[] {
   const { figures, show, cut } = context
-  const { gapLeast, gapMost } = run[side]
+  const sides = SIDES.filter((side) => run[side].fit === 'filler')
   const [least, most] = [figures.length('filler.least'), figures.length('filler.most')]
   const key = questionKey(run.bay.id, fillerWidth)
   const where = { about: key, place: run.bay.name }
-  if (gapLeast < least) {
+  const [thin] = sides
+    .filter((side) => run[side].gapLeast < least)
+    .toSorted((a, b) => run[a].gapLeast - run[b].gapLeast)
+  if (thin !== undefined) {
+    const { gapLeast } = run[thin]
     const short = cut.up(less(least, gapLeast))
     const value = sum(run.fillerNominal, short)
     const fixes = [{ says: `fillers ${show.withUnit(value)}`, answers: [{ key, value }] }]
@@ -71,13 +67,26 @@ function fillerMessages(context: PlanContext, run: Run, side: 'left' | 'right'):
       raise(
         fillerTooThin,
         { ...where, fixes },
-        { side, gap: show.withUnit(cut.near(gapLeast)), least: show.withUnit(least), short: show.withUnit(short) },
+        {
+          side: thin,
+          gap: show.withUnit(cut.near(gapLeast)),
+          least: show.withUnit(least),
+          short: show.withUnit(short),
+          width: show.withUnit(value),
+        },
       ),
     ]
   }
-  return gapMost > most
-    ? [raise(fillerWide, where, { side, gap: show.withUnit(cut.near(gapMost)), most: show.withUnit(most) })]
-    : []
+  const wide = sides.filter((side) => run[side].gapMost > most)
+  if (wide.length === 0) return []
+  const gap = longest(ZERO, ...wide.map((side) => run[side].gapMost))
+  return [
+    raise(fillerWide, where, {
+      sides: wide.join(' and '),
+      gap: show.withUnit(cut.near(gap)),
+      most: show.withUnit(most),
+    }),
+  ]
 }
 
 function caulkMessages(context: PlanContext, run: Run, side: 'left' | 'right'): readonly Message[] {
@@ -134,5 +143,10 @@ function beyondWall(context: PlanContext, run: Run): readonly Message[] {
     over: show.withUnit(less(end, run.wall.width)),
   }
   const about = questionKey(run.bay.id, runLength)
-  return [raise(runBeyondWall, { about, place: run.bay.name }, values)]
+  const value = context.cut.down(less(run.width, less(end, run.wall.width)))
+  const fixes =
+    value < context.figures.length('box.least')
+      ? []
+      : [{ says: `run ${show.withUnit(value)} long`, answers: [{ key: about, value }] }]
+  return [raise(runBeyondWall, { about, place: run.bay.name, fixes }, values)]
 }

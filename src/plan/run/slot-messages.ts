@@ -13,23 +13,23 @@ export const boxTooNarrow = messageKind<{ width: string; least: string; short: s
   }),
 })
 
-export const fillerTooThin = messageKind<{ side: string; gap: string; least: string; short: string }>({
+export const fillerTooThin = messageKind<{ side: string; gap: string; least: string; short: string; width: string }>({
   code: 'S2',
   weight: 'stop',
   source: PRACTICE,
   says: (v) => ({
     short: `The filler at the ${v.side} would be only ${v.gap} wide.`,
     why: `Under ${v.least} it cannot be scribed and held.`,
-    todo: `Make the fillers wider by ${v.short}.`,
+    todo: `Make the fillers wider by ${v.short}: ${v.width}.`,
   }),
 })
 
-export const fillerWide = messageKind<{ side: string; gap: string; most: string }>({
+export const fillerWide = messageKind<{ sides: string; gap: string; most: string }>({
   code: 'C2',
   weight: 'confirm',
   source: PRACTICE,
   says: (v) => ({
-    short: `The filler at the ${v.side} is ${v.gap} wide.`,
+    short: `The filler at the ${v.sides} is up to ${v.gap} wide.`,
     why: `Over ${v.most} it starts to look like a patch.`,
     todo: 'Use wider boxes, or say yes to a wide filler.',
   }),

@@ -1,19 +1,15 @@
-import { shelfCount, shelfDepth, shelfThickness } from '../../job/chapters/shelves.ts'
-import { returns, studs } from '../../job/chapters/wall.ts'
+import { shelfCount, shelfDepth, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
+import { returns } from '../../job/chapters/wall.ts'
 import { hollowShelf } from '../../kinds/shelf/hollow.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
-import { type Length, less, nanometres, over, size, sum, times } from '../../units/length.ts'
+import { type Length, less, nanometres, size, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { type ShelfBay, screwsFor, shelfPlaceOf } from './shelf-bay.ts'
-import { backCleatScrews } from './shelf-cleat-screws.ts'
 import {
   returnsDiffer,
   shelfCannotPass,
-  shelfEndStrip,
   shelfHasNoVoid,
-  shelfNeedsBlocking,
-  shelfOnAnchors,
   shelfPullsOut,
   shelfTooShallow,
   shelfTooWeak,
@@ -22,7 +18,7 @@ import {
 import type { ShelfAt } from './shelf-parts.ts'
 import {
   type CarriedShelf,
-  NEWTONS_PER_POUND_FORCE,
+  forceWords,
   type Strength,
   screwHolds,
   strengthOf,
@@ -30,18 +26,24 @@ import {
 } from './shelf-strength.ts'
 
 /** Whether the shelves of a bay can be built at all. */
-export function unbuildable({ figures, show }: PlanContext, bay: ShelfBay): readonly Message[] {
+export function unbuildable(context: PlanContext, bay: ShelfBay): readonly Message[] {
+  const { figures, show } = context
   const { id, name } = bay.room.wall.bay
   const leastDepth = figures.length('shelf.depth-least')
   const leastThickness = hollowShelf.leastThickness(bay.make)
   const about = bay.room.wall.kind === 'flat' ? questionKey(id, shelfDepth) : questionKey(id, returns)
+  const deeper = depthFix(context, bay, leastDepth)
   return [
     ...(bay.depth < leastDepth
       ? [
           raise(
             shelfTooShallow,
-            { about, place: name },
-            { depth: show.withUnit(bay.depth), least: show.withUnit(leastDepth) },
+            { about, place: name, fixes: deeper },
+            {
+              depth: show.withUnit(bay.depth),
+              least: show.withUnit(leastDepth),
+              todo: `${deeper[0] === undefined ? '' : `${deeper[0].says}, or `}leave the shelves out of this bay.`,
+            },
           ),
         ]
       : []),
@@ -49,7 +51,16 @@ export function unbuildable({ figures, show }: PlanContext, bay: ShelfBay): read
       ? [
           raise(
             shelfHasNoVoid,
-            { about: questionKey(id, shelfThickness), place: name },
+            {
+              about: questionKey(id, shelfThickness),
+              place: name,
+              fixes: [
+                {
+                  says: `${show.withUnit(leastThickness)} thick`,
+                  answers: [{ key: questionKey(id, shelfThickness), value: leastThickness }],
+                },
+              ],
+            },
             { thickness: show.withUnit(bay.make.thickness), least: show.withUnit(leastThickness) },
           ),
         ]
@@ -57,25 +68,34 @@ export function unbuildable({ figures, show }: PlanContext, bay: ShelfBay): read
   ]
 }
 
-/** Passing, strength and fixing of one shelf. */
+/** The depth answered, or the set-back that leaves it; none where the returns themselves are too shallow. */
+function depthFix({ settle, show }: PlanContext, { room, depth }: ShelfBay, least: Length): readonly Fix[] {
+  const { wall } = room
+  if (wall.kind === 'flat' || wall.depth === undefined) {
+    const key = questionKey(wall.bay.id, shelfDepth)
+    return [{ says: `make them ${show.withUnit(least)} deep`, answers: [{ key, value: least }] }]
+  }
+  const setBack = less(settle.asked(shelfSetBack, undefined) ?? ZERO, less(least, depth))
+  const key = questionKey('job', shelfSetBack)
+  return setBack < 0 ? [] : [{ says: `set them back ${show.withUnit(setBack)}`, answers: [{ key, value: setBack }] }]
+}
+
+/** Passing and strength of one shelf. */
 export const shelfMessages = (context: PlanContext, at: ShelfAt, pressure: number): readonly Message[] => [
   ...passing(context, at),
   ...strength(context, at, pressure),
-  ...fixing(context, at),
 ]
 
 function passing({ figures, show }: PlanContext, { bay, shelf, body }: ShelfAt): readonly Message[] {
-  const caulked = figures.length('caulk.most')
   const most = figures.length('shelf.end-strip-most')
-  if (body.shape !== 'parallel' || body.gapBack <= caulked) return []
+  if (bay.room.wall.kind !== 'alcove' || body.shape !== 'parallel' || body.gapBack <= most) return []
   const where = { about: questionKey(shelf.bay.id, shelfCount), place: shelf.bay.name, part: `${shelf.id}/skin` }
-  const gap = show.withUnit(body.gapBack)
-  return bay.room.wall.kind === 'alcove' && body.gapBack > most
-    ? [raise(shelfCannotPass, where, { shelf: shelf.number, gap, most: show.withUnit(most) })]
-    : [raise(shelfEndStrip, where, { shelf: shelf.number, gap, caulked: show.withUnit(caulked) })]
+  const values = { shelf: shelf.number, gap: show.withUnit(body.gapBack), most: show.withUnit(most) }
+  return [raise(shelfCannotPass, where, values)]
 }
 
-function carriedBy(context: PlanContext, { bay, body }: ShelfAt, pressure: number): CarriedShelf {
+/** A shelf with what it carries and the screws it hangs on. */
+export function carriedBy(context: PlanContext, { bay, body }: ShelfAt, pressure: number): CarriedShelf {
   const place = shelfPlaceOf(body, bay)
   return { place, make: bay.make, pressure, screws: screwsFor(context, bay.room, { place, x: body.x, make: bay.make }) }
 }
@@ -115,7 +135,7 @@ const thicknessFix = ({ show }: PlanContext, { shelf }: ShelfAt, value: Length):
   answers: [{ key: questionKey(shelf.bay.id, shelfThickness), value }],
 })
 
-/** A shelf with a free end: its screws in studs are worked out; what masonry holds only the anchor's maker knows. */
+/** A shelf with a free end: its screws in studs are worked out; what masonry holds is asked once a bay. */
 function hanging(
   context: PlanContext,
   at: ShelfAt,
@@ -126,12 +146,8 @@ function hanging(
   const { wall } = bay.room
   const { show } = context
   if (wall.waits.fixing.length > 0) return []
-  const newtons = (n: number) =>
-    context.figures.units === 'inch' ? `${Math.ceil(n / NEWTONS_PER_POUND_FORCE)} lb` : `${Math.ceil(n)} N`
   const where = { about: questionKey(shelf.bay.id, shelfDepth), place: shelf.bay.name, part: `${shelf.id}/skin` }
-  if (wall.fixing.kind === 'masonry')
-    return [raise(shelfOnAnchors, where, { shelf: shelf.number, pull: newtons(found.pull), anchors: carried.screws })]
-  if (found.passes) return []
+  if (wall.fixing.kind === 'masonry' || found.passes) return []
   const depth = deepestThatHolds(context, carried)
   return [
     raise(
@@ -150,8 +166,8 @@ function hanging(
       },
       {
         shelf: shelf.number,
-        pull: newtons(found.pull),
-        holds: newtons(screwHolds(context)),
+        pull: forceWords(context, found.pull),
+        holds: forceWords(context, screwHolds(context)),
         todo:
           depth === undefined
             ? 'Stand it on brackets, or end it at a wall on both sides.'
@@ -169,29 +185,6 @@ function deepestThatHolds(context: PlanContext, carried: CarriedShelf): Length |
   return Array.from({ length: steps }, (_, i) => times(step, steps - i))
     .filter((depth) => depth >= least && depth < carried.place.depth)
     .find((depth) => strengthOf(context, { ...carried, place: { ...carried.place, depth } }).passes)
-}
-
-function fixing(context: PlanContext, at: ShelfAt): readonly Message[] {
-  const { bay, shelf, body } = at
-  const { wall } = bay.room
-  if (wall.waits.fixing.length > 0) return []
-  const cleat = hollowShelf.cleats(shelfPlaceOf(body, bay), bay.make)[0]
-  if (cleat === undefined) return []
-  const x = sum(body.x, over(less(body.back, cleat.length), 2))
-  const { studs: found } = backCleatScrews(context, cleat, { x, fixing: wall.fixing })
-  if (found === undefined || found >= 2) return []
-  return [
-    raise(
-      shelfNeedsBlocking,
-      { about: questionKey(shelf.bay.id, studs), place: shelf.bay.name, part: `${shelf.id}/cleat-back` },
-      {
-        shelf: shelf.number,
-        found,
-        length: context.show.withUnit(cleat.length),
-        height: context.show.withUnit(less(shelf.cleatTop, over(cleat.height, 2))),
-      },
-    ),
-  ]
 }
 
 /** Notes that hold for all shelves of a bay. */

@@ -2,14 +2,14 @@ import { messageKind } from '../../things/message.ts'
 
 const PRACTICE = 'common practice, no source'
 
-export const shelfTooShallow = messageKind<{ depth: string; least: string }>({
+export const shelfTooShallow = messageKind<{ depth: string; least: string; todo: string }>({
   code: 'S5',
   weight: 'stop',
   source: PRACTICE,
   says: (v) => ({
     short: `The shelves are ${v.depth} deep; the least is ${v.least}.`,
     why: 'Front edge, cleat and a book need that much.',
-    todo: 'Make the set-back smaller, or leave the shelves out of this bay.',
+    todo: `${v.todo.charAt(0).toUpperCase()}${v.todo.slice(1)}`,
   }),
 })
 
@@ -68,13 +68,14 @@ export const shelfCannotPass = messageKind<{ shelf: number; gap: string; most: s
   }),
 })
 
-export const shelfEndStrip = messageKind<{ shelf: number; gap: string; caulked: string }>({
+/** Shelves of one bay that leave more open at their back corners than caulk closes; one question a bay. */
+export const shelfEndStrip = messageKind<{ shelves: string; gap: string; caulked: string }>({
   code: 'C6',
   weight: 'confirm',
   source: PRACTICE,
   says: (v) => ({
-    short: `Shelf ${v.shelf} leaves ${v.gap} at each back corner.`,
-    why: `It must pass a narrower mouth; caulk closes ${v.caulked} at most.`,
+    short: `Each back corner stays open by up to ${v.gap}: ${v.shelves}.`,
+    why: `A shelf must pass a narrower mouth; caulk closes ${v.caulked} at most.`,
     todo: 'Scribe a loose strip into each end afterwards, or say no and straighten the return.',
   }),
 })
@@ -101,23 +102,25 @@ export const shelfPullsOut = messageKind<{ shelf: number; pull: string; holds: s
   }),
 })
 
-export const shelfNeedsBlocking = messageKind<{ shelf: number; height: string; length: string; found: number }>({
+/** Back cleats of one bay with nothing behind that holds them; one question a bay. */
+export const shelfNeedsBlocking = messageKind<{ shelves: string; heights: string; length: string }>({
   code: 'C5',
   weight: 'confirm',
   source: PRACTICE,
   says: (v) => ({
-    short: `The back cleat of shelf ${v.shelf} meets ${v.found} ${v.found === 1 ? 'stud' : 'studs'}; it needs 2.`,
+    short: `The back cleat meets fewer than 2 studs: ${v.shelves}.`,
     why: 'Plaster alone holds no shelf.',
-    todo: `Put blocking into the wall behind the cleat: ${v.length} long, its middle ${v.height} above the highest floor point, before the plaster is closed.`,
+    todo: `Put blocking into the wall behind each cleat, ${v.length} long, before the plaster is closed; its middle above the highest floor point: ${v.heights}.`,
   }),
 })
 
-export const shelfOnAnchors = messageKind<{ shelf: number; pull: string; anchors: number }>({
+/** Shelves of one bay that hang on anchors; one question a bay. */
+export const shelfOnAnchors = messageKind<{ shelves: string; pull: string }>({
   code: 'C5',
   weight: 'confirm',
   source: 'the anchor’s own published load, halved (common practice)',
   says: (v) => ({
-    short: `Shelf ${v.shelf} hangs on ${v.anchors} anchors in masonry, ${v.pull} pull on each.`,
+    short: `Hangs on anchors in masonry, up to ${v.pull} pull on each: ${v.shelves}.`,
     why: 'What masonry holds depends on the anchor and the wall; no general figure stands for it.',
     todo: 'Choose anchors whose published pull-out load is twice that in this wall, and name them.',
   }),

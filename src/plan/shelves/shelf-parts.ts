@@ -138,7 +138,12 @@ function cleatPlacement({ bay, shelf, body }: ShelfAt, cleat: ShelfCleat): Place
 export function shelfJoints({ figures }: PlanContext, { bay, shelf, body }: ShelfAt): readonly JointDraft[] {
   const scribed = figures.length('scribe.fit')
   const back = { length: body.back, gap1: scribed, gap2: scribed, ends: ['left', 'right'] } as const
-  const end = { length: body.depth, ...endJointGaps(body), ends: ['front', 'back'] } as const
+  // A corner too wide for caulk gets a loose strip, scribed to the wall: what is left to close is a scribed joint.
+  const gaps =
+    body.shape === 'parallel' && body.gapBack > figures.length('caulk.most')
+      ? { gap1: scribed, gap2: scribed }
+      : endJointGaps(body)
+  const end = { length: body.depth, ...gaps, ends: ['front', 'back'] } as const
   const sides = (['left', 'right'] as const).filter((side) => bay[side] === 'wall')
   return [{ id: 'back', rest: back }, ...sides.map((side) => ({ id: side, rest: end }))].flatMap(({ id, rest }) =>
     (['over', 'under'] as const).map((face) => ({

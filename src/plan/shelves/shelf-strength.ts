@@ -48,7 +48,11 @@ export function strengthOf(context: PlanContext, { place, make, pressure, screws
 }
 
 /** 1 lbf = 4.448 221 615 260 5 N exactly (NIST SP 811, appendix B.8). */
-export const NEWTONS_PER_POUND_FORCE = 4.4482216152605
+const NEWTONS_PER_POUND_FORCE = 4.4482216152605
+
+/** A force in pounds or newtons, up to the next whole one. */
+export const forceWords = ({ figures }: PlanContext, newtons: number): string =>
+  figures.units === 'inch' ? `${Math.ceil(newtons / NEWTONS_PER_POUND_FORCE)} lb` : `${Math.ceil(newtons)} N`
 
 /** What one cleat screw holds against withdrawal from a spruce stud, N: 2850 · G² · D · length (lb, in). */
 export const screwHolds = ({ figures }: PlanContext): number =>

@@ -20,6 +20,7 @@ import type { TopPlan } from '../tops/tops-and-ends.ts'
 import type { BodyShape } from './body-shape.ts'
 import { type ShelfBay, type ShelfPanels, shelfBay, shelfPlaceOf, withShelfThickness } from './shelf-bay.ts'
 import { bayNotes, shelfMessages, unbuildable } from './shelf-checks.ts'
+import { shelfConfirms } from './shelf-confirms.ts'
 import { shelvesOverDevices } from './shelf-devices.ts'
 import { shelfRoom } from './shelf-heights.ts'
 import { countShelves, heightsOf, type ShelfLines } from './shelf-layout.ts'
@@ -119,6 +120,7 @@ function shelvesOf(context: PlanContext, bay: ShelfBay, among: Among) {
       ...laid.messages,
       ...refused,
       ...ats.flatMap((at) => shelfMessages(context, at, among.panels.pressure)),
+      ...shelfConfirms(context, bay, { ats, pressure: among.panels.pressure }),
       ...bayNotes(context, bay, ats),
     ],
   }

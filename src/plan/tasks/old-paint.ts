@@ -23,24 +23,24 @@ interface Disturbed extends Readonly<Record<string, number | string>> {
   readonly year: string
 }
 
-export const OVER_MINOR_WORK = messageKind<Disturbed>({
+export const overMinorWork = messageKind<Disturbed>({
   code: 'S19',
   weight: 'stop',
   source:
     '40 CFR 745.83 (minor repair: up to 6 square feet of painted surface in a room); local rules govern elsewhere',
   says: ({ area, limit, year }) => ({
-    short: `Old paint: ${area} would be disturbed, ${limit} is the most for minor work`,
+    short: `Old paint: ${area} would be disturbed, ${limit} is the most for minor work.`,
     why: `The house is treated as built before ${year} and the paint is not tested: it may hold lead.`,
     todo: 'Have the paint tested and answer so, keep the trim, or leave its removal to a certified lead-safe firm.',
   }),
 })
 
-export const MAY_HOLD_LEAD = messageKind<Disturbed>({
+export const paintMayHoldLead = messageKind<Disturbed>({
   code: 'C15',
   weight: 'confirm',
   source: '40 CFR 745, final rule 2008; asbestos: common practice, no source',
   says: ({ area, year }) => ({
-    short: `Old paint is disturbed (${area}): it may hold lead, old coatings and flue rope asbestos`,
+    short: `Old paint is disturbed (${area}): it may hold lead, old coatings and flue rope asbestos.`,
     why: `The house is treated as built before ${year} and the paint is not tested.`,
     todo: 'Confirm that it is worked as lead paint: wet, sheeted, HEPA vacuum, no torch. Stop at anything that may be asbestos: sampling is licensed work. Local rules govern.',
   }),
@@ -75,13 +75,13 @@ function said(context: PlanContext, out: StripOut, limitYear: number): Message {
   const limit = context.figures.number('lead.minor-area')
   const values = { area: areaWords(context, out.area), limit: areaWords(context, limit), year: String(limitYear) }
   if (out.area <= limit + HAIR) {
-    return raise(MAY_HOLD_LEAD, { about: questionKey('job', leadTested), place: 'house' }, values)
+    return raise(paintMayHoldLead, { about: questionKey('job', leadTested), place: 'house' }, values)
   }
   const keep = {
     says: 'keep the baseboard',
     answers: [{ key: questionKey('job', baseboardFate), value: 'keep' }],
   }
-  return raise(OVER_MINOR_WORK, { about: questionKey('job', leadTested), place: 'house', fixes: [keep] }, values)
+  return raise(overMinorWork, { about: questionKey('job', leadTested), place: 'house', fixes: [keep] }, values)
 }
 
 /** Square metres lost in adding machine numbers: exactly the limit is within it. */

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { boxCount, boxDepth, boxHeight, boxKind, fillerWidth, kick } from '../../../src/job/chapters/cabinets.ts'
-import { secondPair } from '../../../src/job/chapters/install.ts'
 import { shelfCount, shelfHeights, shelfThickness } from '../../../src/job/chapters/shelves.ts'
 import { baseboard, ceiling, floor, returns, wallKind, widths } from '../../../src/job/chapters/wall.ts'
 import { devices } from '../../../src/job/chapters/wall-devices.ts'
@@ -56,9 +55,9 @@ describe('what an answer changes, in a carpenter’s words', () => {
   })
 
   it('counts what is to be confirmed or stops, after what is built; the words are in the review', () => {
-    const wide = two.put(fillerWidth, 'a', in_(3))
+    const wide = two.put(fillerWidth, 'a', in_(4))
     const said = says(two, wide)
-    expect(said[0]).toMatch(/^left alcove: run 38 → 34/)
+    expect(said[0]).toMatch(/^left alcove: run 38 → 32/)
     expect(said).toContain('1 more to confirm')
     expect(says(wide, two)).toContain('1 no longer to confirm')
     const stopped = says(two, two.put(boxDepth, 'a', in_(4)))
@@ -72,7 +71,7 @@ describe('what an answer changes, in a carpenter’s words', () => {
     [120, 40],
   ])('the effect in a window of %i columns holds whole changes and what is to be confirmed', (columns, rows) => {
     const layout = layoutOf({ columns, rows }, { signs: 'unicode', colour: false })
-    const wide = two.put(fillerWidth, 'a', in_(3)).put(secondPair, 'job', 'never')
+    const wide = two.put(fillerWidth, 'a', in_(4))
     const changes = comparePlans(makePlan(two.job, 'quick'), makePlan(wide.job, 'quick'))
     const shown = effectWords(layout, changes)
     for (const part of shown.split('; ')) expect(changes.map((c) => c.says)).toContain(part)

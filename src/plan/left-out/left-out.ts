@@ -1,0 +1,47 @@
+import { crownFate, kick } from '../../job/chapters/cabinets.ts'
+import { doors } from '../../job/chapters/hardware.ts'
+import { boxesWay, frontsWay, sprayingWay } from '../../job/chapters/make-or-buy.ts'
+import { mantel } from '../../job/chapters/mantel.ts'
+import { questionKey } from '../../things/field.ts'
+import { type Message, raise } from '../../things/message.ts'
+import type { Built } from '../built.ts'
+import { parseMark } from '../marks.ts'
+import {
+  breakEvenLeftOut,
+  crownReturnsLeftOut,
+  drawersLeftOut,
+  legsLeftOut,
+  levellersLeftOut,
+  readyMadeLeftOut,
+} from './left-out-messages.ts'
+
+/** What this plan does not work out though the job touches it, each said once and only where it matters. */
+export function leftOut(built: Built): readonly Message[] {
+  const { mantel: mantels, fronts, slots, survey, parts } = built
+  const withMantel = mantels.breasts.find((breast) => breast.mantel !== undefined)
+  const crownCut = !slots.levels.crownKept && survey.walls.some((wall) => wall.crown.drop > 0)
+  const ofJob = (field: { readonly id: string }) => ({ about: questionKey('job', field), place: 'whole wall' })
+  return [
+    ...(withMantel === undefined
+      ? []
+      : [raise(legsLeftOut, { about: questionKey(withMantel.bay.id, mantel), place: withMantel.bay.name }, {})]),
+    ...(fronts.leaves.length === 0 ? [] : [raise(drawersLeftOut, ofJob(doors), {})]),
+    ...(crownCut && slots.runs.length > 0 ? [raise(crownReturnsLeftOut, ofJob(crownFate), {})] : []),
+    ...(parts.some((part) => parseMark(part.mark)?.role === 'U') ? [raise(levellersLeftOut, ofJob(kick), {})] : []),
+    ...bought(built),
+  ]
+}
+
+const WAYS = { boxes: boxesWay, fronts: frontsWay, spraying: sprayingWay } as const
+const BOUGHT = { boxes: 'boxes', fronts: 'doors', spraying: 'spraying' } as const
+
+function bought({ supply }: Built): readonly Message[] {
+  const [first, ...others] = supply.requests
+  if (first === undefined) return []
+  const ids = [first, ...others].map((request) => request.id)
+  const where = { about: questionKey('job', WAYS[first.id]), place: 'make or buy' }
+  return [
+    ...(ids.includes('boxes') ? [raise(readyMadeLeftOut, where, {})] : []),
+    raise(breakEvenLeftOut, where, { bought: ids.map((id) => BOUGHT[id]).join(', ') }),
+  ]
+}

@@ -1,0 +1,90 @@
+import { shelfCount, shelfDepth } from '../../job/chapters/shelves.ts'
+import { studs } from '../../job/chapters/wall.ts'
+import type { ShelfCleat } from '../../kinds/shelf/contract.ts'
+import { hollowShelf } from '../../kinds/shelf/hollow.ts'
+import { questionKey } from '../../things/field.ts'
+import { type Message, raise } from '../../things/message.ts'
+import { less, longest, over, sum, ZERO } from '../../units/length.ts'
+import type { PlanContext } from '../context.ts'
+import { type ShelfBay, shelfPlaceOf } from './shelf-bay.ts'
+import { carriedBy } from './shelf-checks.ts'
+import { backCleatScrews } from './shelf-cleat-screws.ts'
+import { shelfEndStrip, shelfNeedsBlocking, shelfOnAnchors } from './shelf-messages.ts'
+import type { ShelfAt } from './shelf-parts.ts'
+import { forceWords, strengthOf } from './shelf-strength.ts'
+
+/** What a yes is asked for at the shelves of one bay: one question a cause, naming its shelves. */
+export const shelfConfirms = (
+  context: PlanContext,
+  bay: ShelfBay,
+  hung: { readonly ats: readonly ShelfAt[]; readonly pressure: number },
+): readonly Message[] => [
+  ...endStrips(context, bay, hung.ats),
+  ...onAnchors(context, bay, hung),
+  ...blocking(context, bay, hung.ats),
+]
+
+/** `shelf 2`, `shelves 1, 2, 3`. */
+const shelvesIn = (ats: readonly ShelfAt[]): string =>
+  `${ats.length === 1 ? 'shelf' : 'shelves'} ${ats.map((at) => at.shelf.number).join(', ')}`
+
+function endStrips({ figures, show }: PlanContext, bay: ShelfBay, ats: readonly ShelfAt[]): readonly Message[] {
+  const { wall } = bay.room
+  const caulked = figures.length('caulk.most')
+  const most = figures.length('shelf.end-strip-most')
+  const open = ats.filter(
+    ({ body }) =>
+      body.shape === 'parallel' && body.gapBack > caulked && (wall.kind !== 'alcove' || body.gapBack <= most),
+  )
+  if (open.length === 0) return []
+  const values = {
+    shelves: shelvesIn(open),
+    gap: show.withUnit(longest(ZERO, ...open.map((at) => at.body.gapBack))),
+    caulked: show.withUnit(caulked),
+  }
+  return [raise(shelfEndStrip, { about: questionKey(wall.bay.id, shelfCount), place: wall.bay.name }, values)]
+}
+
+function onAnchors(
+  context: PlanContext,
+  bay: ShelfBay,
+  { ats, pressure }: { readonly ats: readonly ShelfAt[]; readonly pressure: number },
+): readonly Message[] {
+  const { wall } = bay.room
+  if (wall.waits.fixing.length > 0 || wall.fixing.kind !== 'masonry') return []
+  const hanging = ats.flatMap((at) => {
+    const found = strengthOf(context, carriedBy(context, at, pressure))
+    return found.kind === 'hangs' ? [{ at, pull: found.pull }] : []
+  })
+  if (hanging.length === 0) return []
+  const values = {
+    shelves: shelvesIn(hanging.map((h) => h.at)),
+    pull: forceWords(context, Math.max(...hanging.map((h) => h.pull))),
+  }
+  return [raise(shelfOnAnchors, { about: questionKey(wall.bay.id, shelfDepth), place: wall.bay.name }, values)]
+}
+
+function blocking(context: PlanContext, bay: ShelfBay, ats: readonly ShelfAt[]): readonly Message[] {
+  const { wall } = bay.room
+  const { show } = context
+  if (wall.waits.fixing.length > 0) return []
+  const loose = ats.flatMap((at) => {
+    const cleat = hollowShelf.cleats(shelfPlaceOf(at.body, bay), bay.make)[0]
+    return cleat === undefined || isHeld(context, at, cleat) ? [] : [{ at, cleat }]
+  })
+  if (loose.length === 0) return []
+  const about = questionKey(wall.bay.id, wall.fixing.kind === 'studs' ? studs : shelfCount)
+  const values = {
+    shelves: shelvesIn(loose.map((l) => l.at)),
+    heights: loose.map(({ at, cleat }) => show.length(less(at.shelf.cleatTop, over(cleat.height, 2)))).join(', '),
+    length: show.withUnit(longest(ZERO, ...loose.map((l) => l.cleat.length))),
+  }
+  return [raise(shelfNeedsBlocking, { about, place: wall.bay.name }, values)]
+}
+
+/** Whether two studs or more stand behind the back cleat, or a wall that holds anywhere. */
+function isHeld(context: PlanContext, { bay, body }: ShelfAt, cleat: ShelfCleat): boolean {
+  const x = sum(body.x, over(less(body.back, cleat.length), 2))
+  const { studs: found } = backCleatScrews(context, cleat, { x, fixing: bay.room.wall.fixing })
+  return found === undefined || found >= 2
+}
