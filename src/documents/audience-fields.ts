@@ -114,6 +114,8 @@ export const HELPER_LAYOUT = [
   'state',
   'laid',
   'lines',
+  'named',
+  'kerf',
   'keep',
   'waste',
   'mass',
@@ -150,7 +152,6 @@ export const SHOP_REQUEST = [
   'finish',
   'drilling',
   'area',
-  'neededBy',
 ] as const satisfies readonly (keyof SupplyRequest)[]
 export const SHOP_LINE = [
   'mark',

@@ -44,7 +44,9 @@ import {
 import { type Accepted, acceptedConfirms } from './confirms.ts'
 import { type Dangers, dangersOf } from './dangers.ts'
 import { type MaterialNames, materialNames } from './material-names.ts'
+import { type Noted, notesOf } from './notes.ts'
 import { only } from './only.ts'
+import { type OrderDay, orderDays } from './order-days.ts'
 import { type ChangesSince, partChanges } from './part-changes.ts'
 import { type ScopeLine, scopeOf } from './scope.ts'
 import { type Waiting, waitingFor } from './waiting.ts'
@@ -75,6 +77,8 @@ export interface ForHelper {
   readonly colours: { readonly builtIn: string; readonly wall: string }
   readonly dangers: Dangers
   readonly waiting: readonly Waiting[]
+  readonly orders: readonly OrderDay[]
+  readonly notes: readonly Noted[]
   readonly accepted: readonly Accepted[]
   /** For each packet handed out before: which parts are not what they were then. */
   readonly changes: readonly ChangesSince[]
@@ -87,6 +91,10 @@ export interface ForShop {
   readonly business: string | undefined
   readonly show: PlainShow
   readonly request: ShopRequest
+  /** The last day the order may leave; undefined when nothing waits for it. */
+  readonly orderBy: Day | undefined
+  /** The day its first user begins. */
+  readonly neededBy: Day | undefined
 }
 
 /** The office's own papers: money, the client, the private note. */
@@ -135,6 +143,9 @@ const HELPER_CHAPTERS: readonly ChapterId[] = [
   'job',
 ]
 
+/** Chapters whose confirmations are the client's own choices; what the shop does with its hands is not. */
+const CLIENT_CHAPTERS: readonly ChapterId[] = ['wall', 'firebox', 'cabinets', 'shelves', 'mantel', 'finish']
+
 /** The helper's share of a plan. */
 export function forHelper(plan: Plan): ForHelper {
   return {
@@ -164,6 +175,8 @@ export function forHelper(plan: Plan): ForHelper {
     colours: { builtIn: plan.coating.colours['built-in'], wall: plan.coating.colours.wall },
     dangers: dangersOf(plan),
     waiting: waitingFor(plan),
+    orders: orderDays(plan),
+    notes: notesOf(plan, HELPER_CHAPTERS),
     accepted: acceptedConfirms(plan, HELPER_CHAPTERS),
     changes: plan.job.issued.map((issue) => ({ revision: issue.revision, parts: partChanges(issue, plan) })),
     finish: plan.calendar.finish,
@@ -180,17 +193,22 @@ const wallShare = (plan: Plan) => ({
 })
 
 /** One outside shop's share of a plan, for each thing bought in. */
-export function forShops(plan: Plan): readonly ForShop[] {
-  return plan.supply.requests.map((request) => ({
-    title: titleOf(plan),
-    business: textAnswer(plan, yourBusiness),
-    show: plainShow(plan.show),
-    request: {
-      ...only(request, SHOP_REQUEST),
-      lines: request.lines.map((line: RequestLine) => only(line, SHOP_LINE)),
-    },
-  }))
-}
+export const forShops = (plan: Plan): readonly ForShop[] =>
+  plan.supply.requests.map((request) => {
+    const order = plan.calendar.orderBy.find((o) => o.shop === request.id)
+    const user = plan.calendar.tasks.find((task) => task.id === order?.forTask)
+    return {
+      title: titleOf(plan),
+      business: textAnswer(plan, yourBusiness),
+      show: plainShow(plan.show),
+      request: {
+        ...only(request, SHOP_REQUEST),
+        lines: request.lines.map((line: RequestLine) => only(line, SHOP_LINE)),
+      },
+      orderBy: order?.by,
+      neededBy: request.neededBy ?? user?.start,
+    }
+  })
 
 /** The office's share of a plan. */
 export function forOffice(plan: Plan): ForOffice {
@@ -224,7 +242,7 @@ export function forClient(plan: Plan): ForClient {
     workshopFrom: first('shop'),
     siteFrom: first('site'),
     finish: plan.calendar.finish,
-    accepted: acceptedConfirms(plan, HELPER_CHAPTERS),
+    accepted: acceptedConfirms(plan, CLIENT_CHAPTERS),
     dangers: dangersOf(plan),
     wallColour: plan.coating.colours.wall,
   }

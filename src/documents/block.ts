@@ -19,6 +19,14 @@ export interface TableRow {
   readonly bar?: boolean
 }
 
+export interface Table {
+  readonly kind: 'table'
+  readonly columns: readonly TableColumn[]
+  readonly rows: readonly TableRow[]
+  /** Small type, where long rows must share a page with a drawing. */
+  readonly small?: true
+}
+
 /** A word on the left and its facts on the right: what the pages are made of. */
 export interface Fact {
   readonly kind: 'fact'
@@ -35,12 +43,14 @@ export interface Fact {
 /** The small tree every page is written from; a writer turns it into bytes. */
 export type Block =
   | { readonly kind: 'heading'; readonly text: string }
+  /** A part of its own within a section, over both columns; its name is repeated at the head of each page it runs over. */
+  | { readonly kind: 'chapter'; readonly text: string; readonly blocks: readonly Block[] }
   | Fact
   | { readonly kind: 'paragraph'; readonly text: string }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   /** A caution: bar and all. */
   | { readonly kind: 'note'; readonly text: string }
-  | { readonly kind: 'table'; readonly columns: readonly TableColumn[]; readonly rows: readonly TableRow[] }
+  | Table
   | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly scale: Scale }
   /** Never split over two pages when it fits on one. */
   | { readonly kind: 'together'; readonly blocks: readonly Block[] }
@@ -69,6 +79,7 @@ export const fact = (word: string, ...lines: readonly string[]): Fact => ({ kind
 /** A fact with the black bar. */
 export const warned = (word: string, ...lines: readonly string[]): Fact => ({ kind: 'fact', word, lines, bar: true })
 export const heading = (text: string): Block => ({ kind: 'heading', text })
+export const chapter = (text: string, ...blocks: readonly Block[]): Block => ({ kind: 'chapter', text, blocks })
 export const together = (...blocks: readonly Block[]): Block => ({ kind: 'together', blocks })
 export const SPACE: Block = { kind: 'space' }
 

@@ -11,6 +11,14 @@ export interface Accepted {
   readonly on: Day | undefined
 }
 
+/** `Wood stands against the chimney breast (breast)`, without the place where the sentence names it itself. */
+export function acceptedWords({ short, place }: Pick<Accepted, 'short' | 'place'>): string {
+  const sentence = short.replace(/\.$/, '')
+  return sentence.includes(place) ? `${capital(sentence)}.` : `${capital(sentence)} (${place}).`
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
 /** The plan's confirms of some chapters, with the day each was accepted for the very numbers it has now. */
 export const acceptedConfirms = (plan: Plan, chapters: readonly ChapterId[]): readonly Accepted[] =>
   plan.messages

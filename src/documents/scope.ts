@@ -27,7 +27,7 @@ function boxWords(plan: Plan, bay: NamedBay): readonly string[] {
   if (boxes.length === 0) return []
   const leaves = plan.fronts.leaves.filter((leaf) => leaf.box.run.bay.id === bay.id).length
   const doors = leaves === 0 ? 'open' : `with ${counted(leaves, `${doorWord(plan)}door`)}`
-  return [`${counted(boxes.length, 'box', 'boxes')} ${doors}`]
+  return [`${counted(boxes.length, 'cabinet')} ${doors}`]
 }
 
 const doorWord = (plan: Plan): string => (plan.fronts.style === 'framed' ? 'framed ' : '')

@@ -18,6 +18,9 @@ export type Pen = 'outline' | 'edge' | 'thin' | 'hidden'
 /** Waste leans one way; masonry is crossed. */
 export type HatchKind = 'waste' | 'masonry'
 
+/** `near` and `far`: outside at the left, in the column next to the edge or the one beyond it; `under`: below the edge. */
+export type TagPlace = 'inside' | 'near' | 'far' | 'under'
+
 /** Which side of the drawing a dimension stands on, and in which row: 1 is nearest. */
 export type DimensionSide = 'below' | 'above' | 'left' | 'right'
 
@@ -36,6 +39,14 @@ export type Shape =
     }
   /** Words centred in a box: the first line is the mark; lines that do not fit are left out, the mark last. */
   | { readonly kind: 'label'; readonly box: DrawingBox; readonly lines: readonly string[] }
+  /** A letter at the end of a piece: outside, or inside its upper left corner, where it may move `room` to the right to be clear of marks. */
+  | {
+      readonly kind: 'tag'
+      readonly at: DrawingPoint
+      readonly room: Length
+      readonly says: string
+      readonly stands: TagPlace
+    }
   | { readonly kind: 'text'; readonly at: DrawingPoint; readonly says: string }
 
 /** A drawing in true size; `frame` is what the scale must fit, dimensions stand outside it. */

@@ -1,4 +1,5 @@
 import type { Assets, PacketDocument, PacketFile, Stamp } from '../documents/document.ts'
+import { checkTemplates } from '../documents/words/template.ts'
 import type { Job } from '../job/job.ts'
 import type { Plan } from '../plan/plan.ts'
 import { JOB_PATH, MANIFEST_PATH, manifestFile } from './manifest.ts'
@@ -19,6 +20,8 @@ export interface PacketRecipe {
 /** Every file of a packet: the documents this plan needs, the job, the manifest. Same recipe, same bytes. */
 export async function packetContents(recipe: PacketRecipe): Promise<readonly PacketFile[]> {
   const { plan, stamp, assets, onProgress } = recipe
+  // A broken text is named before anything is made.
+  checkTemplates(assets.templates)
   const needed = recipe.documents.filter((document) => document.needed(plan))
   const files: PacketFile[] = []
   for (const [index, document] of needed.entries()) {

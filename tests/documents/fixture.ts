@@ -21,6 +21,27 @@ export const metricPlan = (): Plan => makePlan(demoJob('niche-metric'), 'quick')
 /** The same wall with the studs of its last alcove not found yet. */
 export const heldPlan = (): Plan => makePlan(withAnswer(demoJob('alcoves-inch'), studs, 'c', NOT_MEASURED), 'quick')
 
+type Answers = Readonly<Record<string, unknown>>
+
+/** The alcove demo's answers given for another row of bays: `from` names the demo bay each takes its measures from. */
+function wallOf(kinds: string, from: string, more: Answers = {}): Plan {
+  const text = readFileSync(new URL('../../demo/alcoves-inch/answers.json', import.meta.url), 'utf8')
+  const demo: { readonly answers: Answers } = JSON.parse(text)
+  const all = Object.entries(demo.answers)
+  const bays = [...from].flatMap((bay, i) =>
+    all
+      .filter(([key]) => key.startsWith(`${bay}.`))
+      .map(([key, value]) => [`${'abcd'[i] ?? ''}.${key.slice(2)}`, value] as const),
+  )
+  const job = all.filter(([key]) => key.startsWith('job.'))
+  const answers = { ...Object.fromEntries([...job, ...bays]), 'job.bays': kinds, ...more }
+  return makePlan(readAnswers({ ...demo, answers }, { id: 'documents-test', today: day('2026-11-20') }).job, 'quick')
+}
+
+export const fourBayPlan = (): Plan => wallOf('alcove breast alcove alcove', 'abcc')
+export const breastPlan = (): Plan => wallOf('breast', 'b')
+export const flatPlan = (): Plan => wallOf('flat', 'a', { 'a.flatLength': '90', 'a.flatEnds': 'both' })
+
 /** Every file of the documents a plan needs. */
 export async function allFiles(plan: Plan): Promise<readonly PacketFile[]> {
   const files: PacketFile[] = []

@@ -198,8 +198,12 @@ describe('the cut list', () => {
     const rows = await Promise.all(
       sheets.map((name) => readSheet(Buffer.from(file('helper/cut-list.xlsx').bytes), name)),
     )
-    const marks = rows.flatMap((sheet) => sheet.slice(1).map((row) => String(row[0])))
-    const made = plan.parts.filter((p) => p.supply === 'made').map((p) => p.mark)
+    const marks = rows.flatMap((sheet) =>
+      sheet.slice(1).flatMap((row) => Array.from({ length: Number(row[3]) }, () => String(row[0]))),
+    )
+    const made = plan.parts
+      .filter((p) => p.supply === 'made')
+      .flatMap((p) => Array.from({ length: p.quantity }, () => p.mark))
     expect([...marks].sort()).toEqual([...made].sort())
     for (const name of sheets) expect(name).toMatch(/^[A-Za-z0-9 ]{1,31}$/)
   })
@@ -226,6 +230,11 @@ describe('the cut list', () => {
 })
 
 describe('the touch-up plan', () => {
+  it('has each bay’s picture and rows on one page', async () => {
+    const pages = await pdfPages(file('helper/touch-up-plan.pdf').bytes)
+    expect(pages).toHaveLength(1 + plan.bays.length)
+  })
+
   it('has a row for every joint', async () => {
     const text = (await pdfPages(file('helper/touch-up-plan.pdf').bytes)).join(' ')
     for (const joint of plan.joints.joints) expect(text).toContain(joint.where.split(' ')[0])

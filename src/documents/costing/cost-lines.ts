@@ -25,7 +25,7 @@ export const costSheet = (lines: readonly KindLine[], view: ForOffice): BookShee
     { head: 'what', width: 44 },
     { head: 'quantity', width: 10 },
     { head: 'unit', width: 9 },
-    { head: `each, ${view.show.currency}`, width: 11 },
+    { head: 'each', width: 11 },
     { head: `amount, ${view.show.currency}`, width: 13 },
   ],
   rows: lines.map(lineRow),

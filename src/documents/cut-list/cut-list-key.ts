@@ -5,8 +5,9 @@ import { unitWord } from '../paper-size.ts'
 
 /** What the words and letters of the cut list mean, so that nobody has to learn them. */
 export function cutListKey(view: ForHelper): BookSheet {
-  const marks = view.parts.map((part) => part.mark)
-  const bays = new Set(view.parts.map((part) => part.bay))
+  const made = view.parts.filter((part) => part.supply === 'made')
+  const marks = made.map((part) => part.mark)
+  const bays = new Set(made.map((part) => part.bay))
   const rows: readonly (readonly BookCell[])[] = [
     [{ bold: 'sizes' }, `All sizes in ${unitWord(view.show.units)}, length before width.`],
     [{ bold: '=' }, 'Saw it at its finished size. Only what stays long has another saw size.'],

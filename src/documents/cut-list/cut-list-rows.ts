@@ -20,22 +20,51 @@ const SAME = '='
 /** Ticked by hand. */
 const BOX = '☐'
 
-/** A sheet for each material, in the order they are sawn: material, then the larger saw size first. */
+/** A sheet for each material, in the order they are sawn: material, thickness, then the larger saw size first. */
 export function cutListSheets(view: ForHelper): readonly BookSheet[] {
   const made = view.parts.filter((part) => part.supply === 'made')
-  const materials = [...new Set(made.map((part) => part.material))].sort((a, b) =>
-    nameOf(view, a) < nameOf(view, b) ? -1 : 1,
-  )
-  return materials.map((material) => {
-    const parts = [...made.filter((part) => part.material === material)].sort(bySawSize)
+  const materials = new Map(made.map((part) => [part.material, materialOf(part, view)]))
+  return [...materials.values()].sort(byMaterial).map(({ id, name }) => {
+    const parts = likeJoined([...made.filter((part) => part.material === id)].sort(bySawSize))
     const columns = columnsFor(view, parts)
     return {
-      name: nameOf(view, material),
+      name,
       columns: columns.map(({ head, width }) => ({ head, width })),
       rows: parts.map((part) => columns.map((column) => column.cell(part, view))),
       frozenColumns: 1,
     }
   })
+}
+
+/** Family, then thinner before thicker: `MDF 1/4 in`, `MDF 3/4 in`, `softwood …`. */
+const byMaterial = (a: MaterialOf, b: MaterialOf): number =>
+  order(a.family, b.family) || a.thickness - b.thickness || order(a.name, b.name)
+
+interface MaterialOf {
+  readonly id: string
+  readonly name: string
+  readonly family: string
+  readonly thickness: Length
+}
+
+const order = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1)
+
+/** A material's family is the words before its first figure. */
+function materialOf({ material, thickness }: HelperPart, view: ForHelper): MaterialOf {
+  const name = nameOf(view, material)
+  return { id: material, name, family: name.replace(/\d.*$/, ''), thickness }
+}
+
+/** Pieces that are one another's like in all that the sheet says stand in one row, with their number. */
+function likeJoined(parts: readonly HelperPart[]): readonly HelperPart[] {
+  const rows = new Map<string, HelperPart>()
+  for (const part of parts) {
+    const { id: _id, quantity, placement: _place, ...says } = part
+    const key = JSON.stringify(says)
+    const before = rows.get(key)
+    rows.set(key, before === undefined ? part : { ...before, quantity: before.quantity + quantity })
+  }
+  return [...rows.values()]
 }
 
 const nameOf = (view: ForHelper, material: string): string => view.materials.get(material) ?? material
@@ -53,7 +82,7 @@ function columnsFor(view: ForHelper, parts: readonly HelperPart[]): readonly Cut
     {
       head: 'piece',
       width: 15,
-      cell: (p) => [p.name, p.piece].filter((w) => w !== undefined && w !== p.name).join(', '),
+      cell: (p) => (p.piece === undefined || p.piece === p.name ? p.name : `${p.name}, ${p.piece}`),
     },
     { head: 'goes to', width: 22, cell: (p) => p.goesTo },
     { head: 'no.', width: 5, cell: (p) => ({ value: p.quantity, format: 'count' }) },
@@ -115,6 +144,10 @@ const waitsWords = (part: HelperPart, view: ForHelper): string =>
   `waits for: ${part.waitsFor.map((key) => questionWords(key, view.bays).short).join('; ')}`
 
 const joinery = (part: HelperPart, show: PlainShow): string =>
-  [...part.details, ...part.cutOuts.map((cut) => `Cut-out, ${cutOutWords(cut, show)}; measure again on site.`)].join(
-    ' ',
-  )
+  [...part.details, ...part.cutOuts.map((cut) => `Cut-out, ${cutOutWords(cut, show)}; measure again on site.`)]
+    .map(asSentence)
+    .join(' ')
+
+/** Begins with a capital and ends with a stop, so that one does not run into the next. */
+const asSentence = (text: string): string =>
+  `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`

@@ -14,6 +14,7 @@ import { writePdf } from '../write/pdf.ts'
 import { cutOutDrawing, lies } from './cut-out-drawing.ts'
 import { elevation } from './elevation.ts'
 import { layoutDrawing } from './layout-drawing.ts'
+import { sawTable } from './saw-table.ts'
 import { sectionShelves, shelfSection } from './shelf-section.ts'
 
 /** What is built, to scale: the wall from the room, sheets as they are sawn, sections, cut-outs. */
@@ -86,30 +87,27 @@ function keyPage(view: ForHelper, assets: Assets): Section {
   }
 }
 
+/** The sheet and its saw order on one upright page: the order goes on in a second column before it needs a second page. */
 function layoutPage(layout: HelperLayout, view: ForHelper): Section {
   const { show } = view
   const title = `Sheet ${layout.number} of ${view.layouts.length} · ${layout.material.name}`
-  const page = drawn(title, layoutDrawing(layout, show), view, 'landscape', sawBlocks(layout, view))
+  const page = drawn(title, layoutDrawing(layout, show), view, 'upright', layoutBlocks(layout, view))
   return { ...page, under: `one sheet ${show.mass(layout.mass)} · ${page.under}` }
 }
 
 /** The saw order to tick, or HOLD with the marks that wait. */
-function sawBlocks(layout: HelperLayout, { show }: ForHelper): readonly Block[] {
+function layoutBlocks(layout: HelperLayout, { show }: ForHelper): readonly Block[] {
   if (layout.state === 'hold') {
     const marks = markRanges(layout.laid.map((laid) => laid.part.mark))
     return [warned('HOLD', `Not to be sawn yet: ${marks} wait for a measurement.`)]
   }
   const keep = layout.keep.map((k) => `${show.length(k.length)} × ${show.length(k.width)}`)
   return [
-    ...layout.lines.map(
-      (l, i): Fact => ({ ...fact(i === 0 ? 'saw order' : '', `${numbersOf(l)}  ${l.says}`), tick: true }),
-    ),
+    fact('saw order', `Each cut takes ${show.length(layout.kerf)}. Write the mark on the piece before the next cut.`),
+    sawTable(layout.lines),
     ...factOf('keep', keep.length === 0 ? [] : [keep.join(' · ')]),
   ]
 }
-
-const numbersOf = ({ first, last }: { readonly first: number; readonly last: number }): string =>
-  first === last ? `${first}` : `${first}–${last}`
 
 function stickPages(view: ForHelper): readonly Section[] {
   if (view.sticks.length === 0) return []

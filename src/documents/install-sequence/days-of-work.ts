@@ -6,9 +6,8 @@ import type { HelperTask } from '../audience-fields.ts'
 export interface WorkDay {
   readonly place: 'shop' | 'site'
   readonly day: Day
-  /** `Wed 2 Dec · site day 3 of 7` */
+  /** `Wed 2 Dec · site day 3 of 7 · 6.8 h` */
   readonly says: string
-  readonly under: string
   readonly tasks: readonly NumberedTask[]
 }
 
@@ -30,12 +29,13 @@ function daysAt(place: WorkDay['place'], all: readonly HelperTask[]): readonly W
   return days.map((day, i) => {
     const own = numbered.filter((n) => n.task.start === day)
     const word = place === 'site' ? 'site day' : 'workshop day'
-    return { place, day, says: `${showDay(day)} · ${word} ${i + 1} of ${days.length}`, under: underOf(own), tasks: own }
+    const says = [showDay(day), `${word} ${i + 1} of ${days.length}`, ...hourWords(own)].join(' · ')
+    return { place, day, says, tasks: own }
   })
 }
 
-function underOf(own: readonly NumberedTask[]): string {
-  const total = own.reduce((sum, n) => sum + n.task.hours, 0)
-  const people = own.some((n) => n.task.people === 2) ? 'two people for part of it' : 'one person'
-  return `${own.map((n) => n.task.title).join(' · ')} · ${showHours(hours(total))} h · ${people}`
+/** A day of visits by others has no hours of ours. */
+function hourWords(own: readonly NumberedTask[]): readonly string[] {
+  const total = hours(own.reduce((sum, n) => sum + n.task.hours, 0))
+  return total > 0 ? [`${showHours(total)} h`] : []
 }

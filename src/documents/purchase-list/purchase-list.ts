@@ -42,7 +42,7 @@ function linesSheet(lines: readonly OfficePurchase[], view: ForOffice): BookShee
       { head: 'unit', width: 8 },
       { head: 'pack holds', width: 9 },
       { head: 'packs', width: 7 },
-      { head: `each, ${view.show.currency}`, width: 10 },
+      { head: 'each', width: 10 },
       { head: `line, ${view.show.currency}`, width: 11 },
       { head: 'price is', width: 12 },
       { head: 'spare', width: 18 },

@@ -2,6 +2,7 @@ import { addDays, showDay, showDayAndYear } from '../../units/day.ts'
 import { showMoney } from '../../units/money.ts'
 import { type ForClient, forClient } from '../audience.ts'
 import { type Block, fact, factOf, type Paper, SPACE, together, warned } from '../block.ts'
+import { acceptedWords } from '../confirms.ts'
 import type { Assets, PacketDocument, Stamp } from '../document.ts'
 import { paperSize } from '../paper-size.ts'
 import { words } from '../words/template.ts'
@@ -104,5 +105,5 @@ function datesBlocks(view: ForClient): readonly Block[] {
 /** What was asked for against advice stands in the quote, with its bar. */
 const askedBlocks = (view: ForClient): readonly Block[] =>
   view.accepted.map((a) =>
-    warned('asked', `${a.short} (${a.place})${a.on === undefined ? '' : `, agreed ${showDay(a.on)}`}.`),
+    warned('asked', [acceptedWords(a), ...(a.on === undefined ? [] : [`Agreed ${showDay(a.on)}.`])].join(' ')),
   )

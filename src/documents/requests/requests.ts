@@ -1,6 +1,6 @@
-import { showDayAndYear } from '../../units/day.ts'
+import { type Day, showDayAndYear } from '../../units/day.ts'
 import { type ForShop, forShops } from '../audience.ts'
-import { factOf, heading, type Paper, type TableRow } from '../block.ts'
+import { type Block, type Fact, factOf, heading, type Paper, SPACE, together } from '../block.ts'
 import type { Book } from '../book.ts'
 import type { Assets, PacketDocument, PacketFile, Stamp } from '../document.ts'
 import { paperSize, unitWord } from '../paper-size.ts'
@@ -30,8 +30,8 @@ async function requestFiles(view: ForShop, assets: Assets, stamp: Stamp): Promis
 
 /** The request on paper: who asks, what, how finished, when. */
 export function requestPaper(view: ForShop, assets: Assets): Paper {
-  const { request, show } = view
-  const { neededBy } = request
+  const { request, show, orderBy, neededBy } = view
+  const same = saidOfAll(request.lines)
   return {
     name: `request, ${request.title.toLowerCase()}`,
     job: view.title,
@@ -46,12 +46,15 @@ export function requestPaper(view: ForShop, assets: Assets): Paper {
           ...words('request.md', assets.templates, {
             item: request.title.toLowerCase(),
             job: view.title,
-            neededBy: neededBy === undefined ? false : showDayAndYear(neededBy),
+            neededBy: dayOr(neededBy),
+            orderBy: dayOr(orderBy),
             area: request.area === undefined ? false : show.area(request.area),
             unit: unitWord(show.units),
           }),
           heading('What is asked for'),
-          { kind: 'table', columns: COLUMNS, rows: request.lines.map(requestRow) },
+          ...factOf('all alike', [...same]),
+          ...request.lines.flatMap((line) => [SPACE, lineBlock(line, same)]),
+          SPACE,
           ...factOf('finish', request.finish),
           ...factOf('drilling', request.drilling),
         ],
@@ -60,25 +63,36 @@ export function requestPaper(view: ForShop, assets: Assets): Paper {
   }
 }
 
-const COLUMNS = [
-  { head: 'mark', width: 24, bold: true },
-  { head: 'item', width: 34 },
-  { head: 'no.', width: 10, align: 'right' },
-  { head: 'size', width: 44 },
-  { head: 'details', width: 66 },
-] as const
+const dayOr = (day: Day | undefined): string | false => (day === undefined ? false : showDayAndYear(day))
 
-/** A line on HOLD is asked for later: its size may still change. */
-const requestRow = (line: ForShop['request']['lines'][number]): TableRow => ({
-  bar: line.hold,
-  cells: [
-    line.mark,
-    line.item,
-    String(line.quantity),
-    line.hold ? 'HOLD: size follows' : line.size,
-    line.details.join('; '),
-  ],
-})
+type Line = ForShop['request']['lines'][number]
+
+/** Details that every line has, said once; a single line says its own. */
+function saidOfAll(lines: readonly Line[]): ReadonlySet<string> {
+  const [first, ...others] = lines
+  if (first === undefined || others.length === 0) return new Set()
+  return new Set(first.details.filter((detail) => others.every((line) => line.details.includes(detail))))
+}
+
+/** Mark, number and size at a glance, then what is its own, in full width. A line on HOLD is asked for later: its size may change. */
+function lineBlock(line: Line, same: ReadonlySet<string>): Block {
+  const size = line.hold ? 'HOLD: size follows' : line.size
+  const head: Fact = {
+    kind: 'fact',
+    word: line.mark,
+    weight: 'bold',
+    lines: [`${line.quantity} × ${line.item}, ${size}`],
+    bar: line.hold,
+    tick: true,
+  }
+  return together(
+    head,
+    ...factOf(
+      '',
+      line.details.filter((detail) => !same.has(detail)),
+    ),
+  )
+}
 
 /** The same rows for a shop that types them into its own list. */
 export const requestBook = (view: ForShop): Book => ({
@@ -93,6 +107,7 @@ export const requestBook = (view: ForShop): Book => ({
         { head: 'number', width: 8 },
         { head: `size, ${unitWord(view.show.units)}`, width: 26 },
         { head: 'details', width: 60 },
+        { head: 'needed by', width: 12 },
       ],
       rows: view.request.lines.map((line) => [
         { bold: line.mark },
@@ -100,6 +115,7 @@ export const requestBook = (view: ForShop): Book => ({
         { value: line.quantity, format: 'count' },
         line.hold ? 'HOLD: size follows' : line.size,
         line.details.join('; '),
+        view.neededBy ?? null,
       ]),
       frozenColumns: 1,
     },

@@ -1,9 +1,11 @@
 import type { Plan } from '../../plan/plan.ts'
 import { showDay, showDayAndYear } from '../../units/day.ts'
 import { type ForHelper, forHelper } from '../audience.ts'
-import { type Block, type Fact, fact, heading, type Paper, warned } from '../block.ts'
+import { type Block, type Fact, fact, factOf, heading, type Paper, warned } from '../block.ts'
+import { acceptedWords } from '../confirms.ts'
 import type { Assets, PacketDocument, Reader, Stamp } from '../document.ts'
 import { markRanges } from '../mark-ranges.ts'
+import { orderWords } from '../order-days.ts'
 import { paperSize } from '../paper-size.ts'
 import { newestBefore } from '../part-changes.ts'
 import type { Waiting } from '../waiting.ts'
@@ -41,7 +43,7 @@ const contentsOf = (plan: Plan, others: readonly PacketDocument[]): readonly Con
     return held.length === 0 ? [] : [{ folder, says: `${held.join(', ')}${beside}` }]
   })
 
-/** How many of each list are tried for one page, most first; the rest is named by its number. */
+/** How many of each list are tried for one page, most first (of lists that also stand elsewhere one less); the rest is named by its number. */
 const MOST = [8, 5, 3, 2, 1] as const
 /** Letters of marks, and of a sentence, before the rest is left to the other papers. */
 const LETTERS = { marks: 90, sentence: 130 } as const
@@ -77,7 +79,9 @@ function startHerePaper({ view, contents, assets, stamp }: StartHere, most: numb
           }),
           heading('Measure first'),
           ...measureFirst(view.waiting, most),
+          ...datesAndHands(view, most),
           ...confirmed(view, most),
+          ...assumed(view, most),
           heading('What is in it, and for whom'),
           ...contents.map((c) => fact(c.folder, c.says)),
           fact('hand out', 'only the folder of that reader, never this whole packet'),
@@ -106,11 +110,35 @@ function waitingFact({ question, marks, joints }: Waiting): Fact {
 const shortened = (text: string): string =>
   text.length <= LETTERS.marks ? text : `${text.slice(0, text.lastIndexOf(', ', LETTERS.marks))} and others`
 
+/** What leaves when, and what one person does not carry alone. */
+function datesAndHands({ orders, twoPeople }: ForHelper, most: number): readonly Block[] {
+  if (orders.length + twoPeople.size === 0) return []
+  const heavy = [...twoPeople].map(([mark, why]) => cutAt(`${mark}: ${why}`))
+  return [
+    heading('Dates and hands'),
+    ...factOf('order by', orders.map(orderWords)),
+    ...factOf('two people', heavy.slice(0, most - 1)),
+    ...rest(heavy.length - Math.max(0, most - 1), 'more to carry by two: see the install sequence'),
+  ]
+}
+
+function assumed({ notes }: ForHelper, most: number): readonly Block[] {
+  if (notes.length === 0) return []
+  const lines = notes
+    .slice(0, most)
+    .map(({ code, short, places }) => fact(code, `${cutAt(short)} (${places.join(', ')})`))
+  return [
+    heading('Assumed or kept simple'),
+    ...lines,
+    ...rest(notes.length - lines.length, 'more notes in the interview'),
+  ]
+}
+
 function confirmed({ accepted }: ForHelper, most: number): readonly Block[] {
   if (accepted.length === 0) return []
   const lines = accepted.slice(0, most).map((a) => {
     const on = a.on === undefined ? 'not confirmed yet' : `confirmed ${showDay(a.on)}`
-    return fact('kept', `${cutAt(a.short)} (${a.place}; ${on})`)
+    return fact('kept', `${cutAt(acceptedWords(a))} (${on})`)
   })
   return [
     heading('Asked for against advice'),

@@ -1,4 +1,4 @@
-import { largestScale } from '../../geometry/scale.ts'
+import { largestScale, type PaperArea } from '../../geometry/scale.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { showDay } from '../../units/day.ts'
 import { type ForHelper, forHelper } from '../audience.ts'
@@ -9,6 +9,7 @@ import { paperSize, unitWord } from '../paper-size.ts'
 import { words } from '../words/template.ts'
 import { writePdf } from '../write/pdf.ts'
 import { jointPicture } from './joint-picture.ts'
+import { type JointRow, jointRows } from './joint-rows.ts'
 
 /** Every joint between new work and old wall, one row each. */
 export const touchUpPlan: PacketDocument = {
@@ -72,55 +73,60 @@ function baySection(bay: NamedBay, view: ForHelper): readonly Section[] {
   const last = joints[joints.length - 1]
   if (first === undefined || last === undefined) return []
   const picture = jointPicture(bay, joints, view)
+  const rows = jointRows(joints)
   return [
     {
       turned: 'upright',
       title: `Joints · ${bay.name}`,
-      under: `${first.number} to ${last.number} of ${view.joints.length} · seen from the room; the number stands where the joint is`,
+      under: `${first.number} to ${last.number} of ${view.joints.length} · seen from the room, numbers where the joints are · tick 1, 2: passes of caulk; off: the tape`,
       blocks: [
         ...(picture === undefined
           ? []
-          : [{ kind: 'drawing' as const, drawing: picture, scale: largestScale(picture, PICTURE) }]),
-        jointTable(joints, view),
+          : [{ kind: 'drawing' as const, drawing: picture, scale: largestScale(picture, roomOver(rows.length)) }]),
+        jointTable(rows, view),
       ],
     },
   ]
 }
 
-/** Paper for the picture above the rows, mm. */
-const PICTURE = { width: 150, height: 105 } as const
+/** Paper for the picture, mm: what the rows leave of the page, within what is readable and what is not wasteful. */
+const PICTURE = { width: 150, least: 70, most: 105, page: 216, row: 6.2 } as const
+const roomOver = (rows: number): PaperArea => ({
+  width: PICTURE.width,
+  height: Math.min(PICTURE.most, Math.max(PICTURE.least, PICTURE.page - rows * PICTURE.row)),
+})
 
-function jointTable(joints: readonly HelperJoint[], view: ForHelper): Block {
-  const passes = Math.max(1, ...joints.map((joint) => joint.passes))
-  const passColumns = Array.from(
-    { length: passes },
-    (_, i): TableColumn => ({ head: i === 0 ? 'caulk 1' : String(i + 1), width: i === 0 ? 14 : 10 }),
-  )
+/** A column of boxes to tick, mm. */
+const TICKED = 8
+
+function jointTable(rows: readonly JointRow[], view: ForHelper): Block {
+  const passes = Math.max(1, ...rows.map(({ joint }) => joint.passes))
+  const passColumns = Array.from({ length: passes }, (_, i): TableColumn => ({ head: String(i + 1), width: TICKED }))
   const columns: readonly TableColumn[] = [
-    { head: 'no.', width: 9, bold: true },
-    { head: 'where', width: 50 - 5 * (passes - 1) },
+    { head: 'no.', width: 17, bold: true },
+    { head: 'where', width: 68 - TICKED * passes },
     { head: 'long', width: 20 },
-    { head: 'gap', width: 32 },
+    { head: 'gap', width: 29 },
     { head: 'tape', width: 20 },
-    { head: 'colour', width: 20 },
+    { head: 'colour', width: 16 },
     ...passColumns,
-    { head: 'tape off', width: 11 },
+    { head: 'off', width: TICKED },
   ]
   return {
     kind: 'table',
     columns,
-    rows: joints.map((joint) => ({ cells: jointCells(joint, passes, view), bar: held(joint) })),
+    rows: rows.map((row) => ({ cells: jointCells(row, passes, view), bar: held(row.joint) })),
   }
 }
 
 const held = (joint: HelperJoint): boolean => joint.waitsFor.length > 0
 
-function jointCells(joint: HelperJoint, passes: number, { show }: ForHelper): readonly Cell[] {
+function jointCells({ numbers, where, joint }: JointRow, passes: number, { show }: ForHelper): readonly Cell[] {
   const open = joint.kind === 'open'
   const ticks = Array.from({ length: passes }, (_, i): Cell => (i < joint.passes ? TICK : '–'))
   return [
-    String(joint.number),
-    joint.where,
+    numbers,
+    where,
     held(joint) ? 'HOLD' : show.length(joint.length),
     open ? 'stays open' : gapWords(joint, show.length),
     joint.tape === 0 ? 'none' : show.length(joint.tape),

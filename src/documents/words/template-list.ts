@@ -1,11 +1,11 @@
 /** Each editable text of `templates/` and the names it may use. Add a text = one line here and the file. */
 export const TEMPLATES = {
   'start-here.md': ['job', 'revision', 'finish'],
-  'install-intro.md': ['job', 'days', 'note', 'lift'],
+  'install-intro.md': ['job', 'days', 'note'],
   'cautions.md': ['spraying', 'leadPaint', 'electricity', 'fire', 'heavy', 'shelves'],
   'touch-up-how.md': ['passes', 'unit', 'tapeDays'],
   'drawings-note.md': ['unit'],
-  'request.md': ['item', 'job', 'neededBy', 'area', 'unit'],
+  'request.md': ['item', 'job', 'neededBy', 'orderBy', 'area', 'unit'],
   'quote.md': ['client', 'site', 'valid', 'bought', 'wallColour', 'currency'],
   'care.md': ['paint', 'masonry', 'shelves'],
 } as const satisfies Readonly<Record<string, readonly string[]>>

@@ -2,7 +2,7 @@ import type { Block, Fact } from '../block.ts'
 import { drawingPiece } from './drawing-piece.ts'
 import { factPieces } from './fact-pieces.ts'
 import type { PageArea } from './page-look.ts'
-import { MM, TYPE, WORD_GAP, WORD_WIDTH } from './page-look.ts'
+import { MM, TYPE, WEIGHT, WORD_GAP, WORD_WIDTH } from './page-look.ts'
 import type { PaperPen, TextLook } from './paper-pen.ts'
 import type { Piece } from './piece.ts'
 import { tablePieces } from './table-pieces.ts'
@@ -24,6 +24,8 @@ export function blockPieces(block: Block, bench: Bench, group?: object): readonl
       const own = group ?? {}
       return block.blocks.flatMap((b) => blockPieces(b, bench, own))
     }
+    case 'chapter':
+      return chapterPieces(block, bench)
     case 'heading':
       return [
         {
@@ -46,7 +48,40 @@ export function blockPieces(block: Block, bench: Bench, group?: object): readonl
     case 'drawing':
       return [drawingPiece(block, bench, group)]
     case 'space':
-      return [{ height: 0, before: 2 * GAP, group, leads: true, draw: () => undefined }]
+      return [{ height: 0, before: GAP, group, leads: true, draw: () => undefined }]
+  }
+}
+
+type Chapter = Extract<Block, { readonly kind: 'chapter' }>
+
+/** The name over a rule, then its blocks; every one of them knows the name, for the head of a page. */
+function chapterPieces({ text, blocks }: Chapter, bench: Bench): readonly Piece[] {
+  const named: Piece = {
+    ...chapterName(text, { type: 'heading', bold: true }, 'H2', bench),
+    before: GAP + 4,
+    leads: true,
+  }
+  const head = chapterName(`${text}, goes on`, { type: 'small', bold: true }, 'P', bench)
+  const own = blocks.flatMap((b) => blockPieces(b, bench))
+  return [named, ...own.map((piece) => (piece.head === undefined ? { ...piece, head } : piece))]
+}
+
+function chapterName(text: string, look: TextLook, tag: string, { pen, tags, area }: Bench): Piece {
+  const height = Math.max(pen.heightOf(text, area.width, look), TYPE[look.type].line)
+  return {
+    height: height + 4,
+    before: 0,
+    group: undefined,
+    draw: (y) => {
+      tags.artifact(() => {
+        pen.doc
+          .lineWidth(WEIGHT.heading)
+          .moveTo(area.left, y)
+          .lineTo(area.left + area.width, y)
+          .stroke('black')
+      })
+      tags.put(tag, () => pen.write(text, { x: area.left, y: y + 3, width: area.width }, look))
+    },
   }
 }
 

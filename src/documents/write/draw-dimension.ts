@@ -3,52 +3,98 @@ import { DIMENSION_COLUMN, DIMENSION_ROW } from '../../geometry/scale.ts'
 import type { OnPaper } from './drawing-piece.ts'
 import { MM, TYPE, WEIGHT } from './page-look.ts'
 import type { PaperPen, PdfDocument } from './paper-pen.ts'
+import { type Box, shiftedClear } from './spread-text.ts'
 
-type Dimension = Extract<Shape, { readonly kind: 'dimension' }>
+export type Dimension = Extract<Shape, { readonly kind: 'dimension' }>
 
 const TICK = 1.4 * MM
 const OVERSHOOT = 1.2 * MM
 
-/** A dimension line with 45° ticks; its figure is never turned, and steps out of a space too small for it. */
-export function drawDimension(shape: Dimension, place: OnPaper, pen: PaperPen): void {
-  if (shape.side === 'below' || shape.side === 'above') alongThePage(shape, place, pen)
-  else upThePage(shape, place, pen)
+/**
+ * Dimension lines with 45° ticks, then their figures on white over all lines. A figure is never turned; one wider than
+ * its space steps to the free side of its line and aside from its neighbours.
+ */
+export function drawDimensions(dimensions: readonly Dimension[], place: OnPaper, pen: PaperPen): void {
+  for (const dimension of dimensions) {
+    if (isLevel(dimension)) lineAlong(dimension, place, pen.doc)
+    else lineUp(dimension, place, pen.doc)
+  }
+  const taken: Box[] = []
+  // Figures that fit their space first: the others make way.
+  for (const dimension of dimensions.toSorted((a, b) => Number(steps(a, place, pen)) - Number(steps(b, place, pen)))) {
+    const box = figureBox(dimension, place, pen, taken)
+    taken.push(box)
+    pen.doc.rect(box.x, box.y + 1, box.width, box.height - 2).fill('white')
+    pen.doc.fillColor('black')
+    pen.write(dimension.says, { x: box.x + 1, y: box.y, width: box.width }, { type: 'small' })
+  }
 }
 
-function alongThePage(shape: Dimension, place: OnPaper, pen: PaperPen): void {
-  const down = shape.side === 'below' ? 1 : -1
-  const edge = shape.side === 'below' ? place.bottom : place.top
-  const y = edge + down * (shape.row * DIMENSION_ROW - 1.5) * MM
-  const [x1, x2] = [place.x(shape.from), place.x(shape.to)]
-  pen.doc.lineWidth(WEIGHT.dimension)
+const isLevel = ({ side }: Dimension): boolean => side === 'below' || side === 'above'
+
+/** Where the line of a row along the page stands. */
+function levelOf({ side, row }: Dimension, place: OnPaper): number {
+  const [edge, down] = side === 'below' ? [place.bottom, 1] : [place.top, -1]
+  return edge + down * (row * DIMENSION_ROW - 1.5) * MM
+}
+
+/** Where the line of a column up the page stands. */
+function columnOf({ side, row }: Dimension, place: OnPaper): number {
+  const [edge, out] = side === 'right' ? [place.right, 1] : [place.left, -1]
+  return edge + out * ((row - 1) * DIMENSION_COLUMN + 2) * MM
+}
+
+function lineAlong(dimension: Dimension, place: OnPaper, doc: PdfDocument): void {
+  const down = dimension.side === 'below' ? 1 : -1
+  const edge = dimension.side === 'below' ? place.bottom : place.top
+  const y = levelOf(dimension, place)
+  const [x1, x2] = [place.x(dimension.from), place.x(dimension.to)]
+  doc.lineWidth(WEIGHT.dimension)
   for (const x of [x1, x2]) {
-    pen.doc.moveTo(x, edge + down * MM).lineTo(x, y + down * OVERSHOOT)
-    tick(pen.doc, x, y)
+    doc.moveTo(x, edge + down * MM).lineTo(x, y + down * OVERSHOOT)
+    tick(doc, x, y)
   }
-  pen.doc.moveTo(x1, y).lineTo(x2, y).stroke('black')
-  const wide = pen.widthOf(shape.says, { type: 'small' })
-  // A figure wider than its space steps to the other side of the line, clear of its neighbours.
-  const fits = wide <= Math.abs(x2 - x1) - 2
-  const at = (shape.side === 'below') === fits ? y - TYPE.small.line + 0.5 : y + 1.5
-  pen.write(shape.says, { x: (x1 + x2) / 2 - wide / 2 - 1, y: at, width: wide + 2 }, { type: 'small', align: 'center' })
+  doc.moveTo(x1, y).lineTo(x2, y).stroke('black')
 }
 
-function upThePage(shape: Dimension, place: OnPaper, pen: PaperPen): void {
-  const out = shape.side === 'right' ? 1 : -1
-  const edge = shape.side === 'right' ? place.right : place.left
-  const x = edge + out * ((shape.row - 1) * DIMENSION_COLUMN + 2) * MM
-  const [y1, y2] = [place.y(shape.from), place.y(shape.to)]
-  pen.doc.lineWidth(WEIGHT.dimension)
+function lineUp(dimension: Dimension, place: OnPaper, doc: PdfDocument): void {
+  const out = dimension.side === 'right' ? 1 : -1
+  const edge = dimension.side === 'right' ? place.right : place.left
+  const x = columnOf(dimension, place)
+  const [y1, y2] = [place.y(dimension.from), place.y(dimension.to)]
+  doc.lineWidth(WEIGHT.dimension)
   for (const y of [y1, y2]) {
-    pen.doc.moveTo(edge + out * MM, y).lineTo(x + out * OVERSHOOT, y)
-    tick(pen.doc, x, y)
+    doc.moveTo(edge + out * MM, y).lineTo(x + out * OVERSHOOT, y)
+    tick(doc, x, y)
   }
-  pen.doc.moveTo(x, y1).lineTo(x, y2).stroke('black')
-  const wide = pen.widthOf(shape.says, { type: 'small' }) + 2
-  const at = shape.side === 'right' ? x + 2 : x - wide - 2
-  pen.write(shape.says, { x: at, y: (y1 + y2) / 2 - TYPE.small.line / 2, width: wide }, { type: 'small' })
+  doc.moveTo(x, y1).lineTo(x, y2).stroke('black')
 }
 
 const tick = (doc: PdfDocument, x: number, y: number): void => {
   doc.moveTo(x - TICK / 2, y + TICK / 2).lineTo(x + TICK / 2, y - TICK / 2)
+}
+
+const widthOf = ({ says }: Dimension, pen: PaperPen): number => pen.widthOf(says, { type: 'small' }) + 2
+
+/** Whether a figure is too large for the space between its ticks. */
+function steps(dimension: Dimension, place: OnPaper, pen: PaperPen): boolean {
+  const room = place.length(dimension.to) - place.length(dimension.from)
+  return isLevel(dimension) ? widthOf(dimension, pen) > room : TYPE.small.line > room
+}
+
+function figureBox(dimension: Dimension, place: OnPaper, pen: PaperPen, taken: readonly Box[]): Box {
+  const width = widthOf(dimension, pen)
+  const height = TYPE.small.line
+  if (!isLevel(dimension)) {
+    const x = columnOf(dimension, place)
+    const middle = (place.y(dimension.from) + place.y(dimension.to)) / 2
+    const box = { x: dimension.side === 'right' ? x + 3 : x - width - 3, y: middle - height / 2, width, height }
+    return shiftedClear(box, taken, 'y')
+  }
+  const y = levelOf(dimension, place)
+  const middle = (place.x(dimension.from) + place.x(dimension.to)) / 2
+  // Over the line where it fits; a row below the drawing has its free side under the line, a row above it over the line.
+  const over = (dimension.side === 'below') !== steps(dimension, place, pen)
+  const box = { x: middle - width / 2, y: over ? y - height + 0.5 : y + 1.5, width, height }
+  return shiftedClear(box, taken, 'x')
 }

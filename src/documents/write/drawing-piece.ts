@@ -3,9 +3,10 @@ import { DIMENSION_COLUMN, DIMENSION_ROW } from '../../geometry/scale.ts'
 import { inMillimetres, type Length } from '../../units/length.ts'
 import type { Block } from '../block.ts'
 import type { Bench } from './block-pieces.ts'
-import { drawDimension } from './draw-dimension.ts'
+import { drawDimensions } from './draw-dimension.ts'
 import { drawHatch } from './draw-hatch.ts'
-import { drawLabel } from './draw-label.ts'
+import { drawLabels } from './draw-label.ts'
+import { drawTags } from './draw-tag.ts'
 import { MM, TYPE, WEIGHT } from './page-look.ts'
 import type { PaperPen } from './paper-pen.ts'
 import type { Piece } from './piece.ts'
@@ -29,7 +30,8 @@ export function drawingPiece({ drawing, scale }: DrawingBlock, bench: Bench, gro
   const onPaper = (l: Length) => (inMillimetres(l) / scale.ratio) * MM
   const rows = (side: 'above' | 'below') => dimensionRows(drawing, side) * DIMENSION_ROW * MM
   const left = area.left + dimensionRows(drawing, 'left') * DIMENSION_COLUMN * MM
-  const height = onPaper(drawing.frame.height) + rows('above') + rows('below') + 4
+  const under = drawing.shapes.some((s) => s.kind === 'tag' && s.stands === 'under') ? TYPE.small.line : 0
+  const height = onPaper(drawing.frame.height) + rows('above') + rows('below') + under + 4
   const draw = (y: number) => {
     const top = y + rows('above')
     const bottom = top + onPaper(drawing.frame.height)
@@ -44,6 +46,20 @@ export function drawingPiece({ drawing, scale }: DrawingBlock, bench: Bench, gro
     }
     tags.figure(drawing.says, () => {
       for (const shape of drawing.shapes) drawShape(shape, place, pen)
+      const marks = drawLabels(
+        drawing.shapes.filter((shape) => shape.kind === 'label'),
+        place,
+        pen,
+      )
+      drawTags(
+        drawing.shapes.filter((shape) => shape.kind === 'tag'),
+        { place, pen, taken: marks },
+      )
+      drawDimensions(
+        drawing.shapes.filter((shape) => shape.kind === 'dimension'),
+        place,
+        pen,
+      )
     })
   }
   return { height, before: 6, group, draw }
@@ -77,10 +93,9 @@ function drawShape(shape: Shape, place: OnPaper, pen: PaperPen): void {
       drawHatch(shape, place, doc)
       return
     case 'dimension':
-      drawDimension(shape, place, pen)
-      return
     case 'label':
-      drawLabel(shape, place, pen)
+    case 'tag':
+      // Drawn together, when all lines are there: their words make way for each other.
       return
     case 'text':
       pen.write(

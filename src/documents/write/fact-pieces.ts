@@ -12,13 +12,18 @@ const LOOKS: Readonly<Record<NonNullable<Fact['weight']>, TextLook>> = {
 /** Words that are bold and stand in capitals: they mean stop. */
 const LOUD = ['HOLD', 'Stop', 'caution']
 
+/** White above a fact, points: less between facts that belong together. */
+const BETWEEN_FACTS = 4
+const WITHIN_GROUP = 1.5
+
 /** A word and its facts: one piece a line, so that a long list may go on over the page. */
 export function factPieces(fact: Fact, bench: Bench, group: object | undefined): readonly Piece[] {
   const own = group ?? (fact.lines.length <= 4 ? {} : undefined)
-  return fact.lines.map((text, i) => linePiece(fact, text, i, bench, own))
+  const before = group === undefined ? BETWEEN_FACTS : WITHIN_GROUP
+  return fact.lines.map((text, i) => ({ ...linePiece(fact, text, i, bench), before: i === 0 ? before : 0, group: own }))
 }
 
-function linePiece(fact: Fact, text: string, i: number, bench: Bench, group: object | undefined): Piece {
+function linePiece(fact: Fact, text: string, i: number, bench: Bench): Omit<Piece, 'before' | 'group'> {
   const { pen, tags, area } = bench
   const look = LOOKS[fact.weight ?? 'plain']
   const wordLook: TextLook = { type: 'text', bold: LOUD.includes(fact.word) || look.bold === true }
@@ -39,7 +44,7 @@ function linePiece(fact: Fact, text: string, i: number, bench: Bench, group: obj
       end.draw(y)
     })
   }
-  return { height, before: i === 0 ? 5 : 1, group, draw }
+  return { height, draw }
 }
 
 interface RightEnd {

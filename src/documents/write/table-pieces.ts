@@ -1,12 +1,10 @@
-import type { Block, Cell, TableColumn, TableRow } from '../block.ts'
+import type { Cell, Table, TableColumn, TableRow } from '../block.ts'
 import type { Bench } from './block-pieces.ts'
 import { drawBar, drawTick } from './fact-pieces.ts'
 import { MM, TICK_SIDE, TYPE, WEIGHT } from './page-look.ts'
 import type { TextLook } from './paper-pen.ts'
 import type { Piece } from './piece.ts'
 import type { TagBranch } from './tags.ts'
-
-type Table = Extract<Block, { readonly kind: 'table' }>
 
 const HEAD: TextLook = { type: 'small', bold: true }
 /** Between two columns, points. */
@@ -54,8 +52,9 @@ function rowPiece(
   branch: TagBranch,
 ): Piece {
   const { pen, tags, area } = bench
-  const heights = table.columns.map((c, i) => cellHeight(row.cells[i], c, bench))
-  const height = Math.max(TYPE.text.line, ...heights) + 2
+  const lookOf = lookIn(table)
+  const heights = table.columns.map((c, i) => cellHeight(row.cells[i], c, lookOf(c), bench))
+  const height = Math.max(TYPE[lookOf(table.columns[0]).type].line, ...heights) + 2
   return {
     height,
     before: 0,
@@ -79,10 +78,16 @@ function rowPiece(
   }
 }
 
-const lookOf = (c: TableColumn): TextLook => ({ type: 'text', bold: c.bold === true, align: c.align ?? 'left' })
+const lookIn =
+  ({ small }: Table) =>
+  (c: TableColumn | undefined): TextLook => ({
+    type: small === true ? 'small' : 'text',
+    bold: c?.bold === true,
+    align: c?.align ?? 'left',
+  })
 
-const cellHeight = (cell: Cell | undefined, c: TableColumn, { pen }: Bench): number =>
-  typeof cell === 'object' ? TICK_SIDE * MM + 2 : pen.heightOf(cell ?? '', c.width * MM - COLUMN_GAP, lookOf(c))
+const cellHeight = (cell: Cell | undefined, c: TableColumn, look: TextLook, { pen }: Bench): number =>
+  typeof cell === 'object' ? TICK_SIDE * MM + 1 : pen.heightOf(cell ?? '', c.width * MM - COLUMN_GAP, look)
 
 function eachColumn(
   columns: readonly TableColumn[],

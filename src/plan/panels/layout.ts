@@ -26,6 +26,11 @@ export interface Offcut {
   readonly width: Length
 }
 
+/** A piece between two cuts, with its name on the saw sheet. */
+export interface NamedOffcut extends Offcut {
+  readonly name: string
+}
+
 /** One sheet as it is sawn. */
 export interface Layout {
   readonly material: Sheet
@@ -37,6 +42,10 @@ export interface Layout {
   readonly cuts: readonly SawCut[]
   /** The cuts as printed, one line for a row of cuts. */
   readonly lines: readonly SawLine[]
+  /** Pieces that are sawn on, by the letters the saw order calls them. */
+  readonly named: readonly NamedOffcut[]
+  /** What each cut takes. */
+  readonly kerf: Length
   /** Offcuts worth keeping. */
   readonly keep: readonly Offcut[]
   readonly waste: readonly Offcut[]
@@ -123,6 +132,8 @@ function layoutOf({ work, pieces, spots, bed, number }: SheetInHand, sawing: Saw
     state,
     laid,
     ...order,
+    named: order.named.map((piece) => ({ name: piece.name, ...onSheet(piece, trim) })),
+    kerf,
     keep: left.filter((offcut) => worthKeeping(offcut, sawing)),
     waste: left.filter((offcut) => !worthKeeping(offcut, sawing)),
     yield:
@@ -131,7 +142,7 @@ function layoutOf({ work, pieces, spots, bed, number }: SheetInHand, sawing: Saw
   }
 }
 
-const NOT_YET = { cuts: [], lines: [] } as const
+const NOT_YET = { cuts: [], lines: [], named: [] } as const
 
 interface Rectangle {
   readonly x: number

@@ -1,27 +1,38 @@
 import type { Show } from '../../things/show.ts'
-import { type Length, nanometres } from '../../units/length.ts'
-import type { Direction, SawPiece } from './saw-tree.ts'
+import type { Length } from '../../units/length.ts'
+import { pieceName, pieceWords } from './piece-name.ts'
+import { cutsThrough, type Direction, extentOf, type SawnPiece, type SawPiece } from './saw-tree.ts'
 
 /** One straight through-cut in the order it is sawn, in words and numbers. */
 export interface SawCut {
   readonly number: number
-  /** `across at 30: L1-S1`. */
+  /** `strip A, 12 3/16 wide: across at 30: L1-S1`. */
   readonly says: string
   readonly direction: Direction
   /** Fence setting: what the cut leaves on the near side. */
   readonly fence: Length
 }
 
-/** One line of the printed saw order: a row of cuts through one piece. `5 to 7: across: 30, 30, 18; 17 1/8 is left`. */
+/** One line of the printed saw order: a row of cuts through one piece. `strip B, 12 3/16 wide: across 30, 30, B1 18; 17 1/8 is left`. */
 export interface SawLine {
   readonly first: number
   readonly last: number
   readonly says: string
 }
 
+/** A piece that is sawn on, under the letters the order calls it by; on the trimmed sheet. */
+export interface NamedPiece {
+  readonly name: string
+  readonly x: number
+  readonly y: number
+  readonly length: number
+  readonly width: number
+}
+
 export interface SawOrder {
   readonly cuts: readonly SawCut[]
   readonly lines: readonly SawLine[]
+  readonly named: readonly NamedPiece[]
 }
 
 /** How pieces are called on the saw sheet. */
@@ -36,8 +47,8 @@ const DIRECTION_WORDS: Readonly<Record<Direction, string>> = { across: 'across',
 
 /** The cuts of one sheet in sawing order: four edges trimmed, then each piece sawn whole before the next is taken up. */
 export function sawOrder(tree: SawPiece, names: Names): SawOrder {
-  const trimmed = names.trim > 0 ? trimming(names) : { cuts: [], lines: [] }
-  return sawn(tree, '', trimmed, names)
+  const trimmed = names.trim > 0 ? trimming(names) : { cuts: [], lines: [], named: [] }
+  return tree.kind === 'sawn' ? sawn({ piece: tree, name: '', called: '' }, trimmed, names) : trimmed
 }
 
 function trimming({ show, trim }: Names): SawOrder {
@@ -50,68 +61,61 @@ function trimming({ show, trim }: Names): SawOrder {
       fence: trim,
     }),
   )
-  return { cuts: edges, lines: [{ first: 1, last: EDGES, says: `${says} all four edges` }] }
+  return { cuts: edges, lines: [{ first: 1, last: EDGES, says: `${says} all four edges` }], named: [] }
 }
 
-/** Adds the cuts of one piece, then of the pieces it falls into. */
-function sawn(piece: SawPiece, name: string, before: SawOrder, names: Names): SawOrder {
-  if (piece.kind !== 'sawn') return before
-  const here = withRow(piece, name, before, names)
-  return piece.into.reduce((order, child, at) => sawn(child, nameOf(piece, at, name, names), order, names), here)
+/** A piece in hand: its letters, and the words that open its line. The sheet itself has neither. */
+interface InHand {
+  readonly piece: SawnPiece
+  readonly name: string
+  readonly called: string
 }
 
-type Sawn = Extract<SawPiece, { kind: 'sawn' }>
-
-function withRow(piece: Sawn, name: string, before: SawOrder, names: Names): SawOrder {
-  const number = before.cuts.length + 1
-  const words = DIRECTION_WORDS[piece.direction]
-  const prefix = name === '' ? '' : `${name}: `
-  const cuts = piece.into.slice(0, cutsThrough(piece)).map((child, n): SawCut => {
-    const size = names.show.length(extentOf(child, piece.direction))
-    const what = child.kind === 'part' ? `: ${names.markOf(child.block)}` : ''
+/** Adds the cuts of one piece, then of those of its pieces that are sawn on. */
+function sawn(hand: InHand, before: SawOrder, names: Names): SawOrder {
+  const { piece } = hand
+  const into = piece.into.filter((child) => child.kind === 'sawn')
+  const inHand = into.map((child, n): InHand => {
+    const name = pieceName(hand.name, n)
     return {
-      number: number + n,
-      says: `${prefix}${words} at ${size}${what}`,
-      direction: piece.direction,
-      fence: extentOf(child, piece.direction),
+      piece: child,
+      name,
+      called: pieceWords(name, piece.direction, names.show.length(extentOf(child, piece.direction))),
     }
   })
-  const sizes = cuts.map((cut) => names.show.length(cut.fence)).join(', ')
-  const line = {
-    first: number,
-    last: number + cuts.length - 1,
-    says: `${prefix}${words} ${sizes}${rest(piece, names)}`,
+  const nameOf = (child: SawPiece) => inHand.find((next) => next.piece === child)?.name
+  const here = withRow(hand, nameOf, before, names)
+  const named = inHand.map(({ name, piece: { x, y, length, width } }) => ({ name, x, y, length, width }))
+  return inHand.reduce<SawOrder>((order, next) => sawn(next, order, names), {
+    ...here,
+    named: [...here.named, ...named],
+  })
+}
+
+function withRow(
+  { piece, called }: InHand,
+  nameOf: (child: SawPiece) => string | undefined,
+  before: SawOrder,
+  { show, markOf }: Names,
+): SawOrder {
+  const { direction } = piece
+  const first = before.cuts.length + 1
+  const words = DIRECTION_WORDS[direction]
+  const prefix = called === '' ? '' : `${called}: `
+  const sized = (child: SawPiece) => {
+    const extent = extentOf(child, direction)
+    return extent === 0 ? 'a sliver' : [nameOf(child), show.length(extent)].filter(Boolean).join(' ')
   }
-  return { cuts: [...before.cuts, ...cuts], lines: [...before.lines, line] }
-}
-
-/** A cut follows each piece but the one that ends where the sawn piece ends. */
-function cutsThrough(piece: Sawn): number {
-  const last = piece.into.at(-1)
-  const ends = last !== undefined && endOf(last, piece.direction) === endOf(piece, piece.direction)
-  return ends ? piece.into.length - 1 : piece.into.length
-}
-
-const rest = (piece: Sawn, { show }: Names): string => {
-  const left = piece.into.at(cutsThrough(piece))
-  return left === undefined ? '; nothing is left' : `; ${show.length(extentOf(left, piece.direction))} is left`
-}
-
-const extentOf = (piece: SawPiece, direction: Direction): Length =>
-  nanometres(direction === 'across' ? piece.length : piece.width)
-
-const endOf = (piece: SawPiece, direction: Direction): number =>
-  direction === 'across' ? piece.x + piece.length : piece.y + piece.width
-
-const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'] as const
-
-/** `first 30`, or `the 18` when no other piece of the row has its size; with what it was sawn from. */
-function nameOf(from: Sawn, at: number, parent: string, { show }: Names): string {
-  const sizes = from.into.map((p) => extentOf(p, from.direction))
-  const size = sizes[at]
-  if (size === undefined) return parent
-  const same = sizes.filter((s) => s === size).length
-  const order = sizes.slice(0, at).filter((s) => s === size).length
-  const own = `${same === 1 ? 'the' : (ORDINALS[order] ?? `${order + 1}th`)} ${show.length(size)}`
-  return parent === '' ? own : `${own} of ${parent}`
+  const freed = piece.into.slice(0, cutsThrough(piece))
+  const cuts = freed.map((child, n): SawCut => {
+    const what = child.kind === 'part' ? markOf(child.block) : nameOf(child)
+    const fence = extentOf(child, direction)
+    const says = `${prefix}${words} at ${show.length(fence)}${what === undefined ? '' : `: ${what}`}`
+    return { number: first + n, says, direction, fence }
+  })
+  const left = piece.into[cutsThrough(piece)]
+  const rest = left === undefined ? 'nothing is left' : `${sized(left)} is left`
+  const says = `${prefix}${words} ${freed.map(sized).join(', ')}; ${rest}`
+  const line = { first, last: first + cuts.length - 1, says }
+  return { ...before, cuts: [...before.cuts, ...cuts], lines: [...before.lines, line] }
 }

@@ -1,3 +1,4 @@
+import { type Length, nanometres } from '../../units/length.ts'
 import { comparedArea, type Spot } from './block.ts'
 
 /** Across the sheet's length (the cut stands square to it), or along it (a rip). */
@@ -17,6 +18,8 @@ export type SawPiece = Rectangle &
     | { readonly kind: 'waste' }
     | { readonly kind: 'sawn'; readonly direction: Direction; readonly into: readonly SawPiece[] }
   )
+
+export type SawnPiece = Extract<SawPiece, { kind: 'sawn' }>
 
 /** The saw: what a cut takes, and what decides the first cut. */
 export interface Saw {
@@ -107,3 +110,17 @@ export function leavesOf(piece: SawPiece, kind: 'part' | 'waste'): readonly SawP
   if (piece.kind === 'sawn') return piece.into.flatMap((p) => leavesOf(p, kind))
   return piece.kind === kind && piece.length > 0 && piece.width > 0 ? [piece] : []
 }
+
+/** How many cuts free the pieces of a row: one follows each piece but the one that ends where the sawn piece ends. */
+export function cutsThrough(piece: SawnPiece): number {
+  const last = piece.into.at(-1)
+  const ends = last !== undefined && endOf(last, piece.direction) === endOf(piece, piece.direction)
+  return ends ? piece.into.length - 1 : piece.into.length
+}
+
+const endOf = (piece: Rectangle, direction: Direction): number =>
+  direction === 'across' ? piece.x + piece.length : piece.y + piece.width
+
+/** A piece's size in the direction in which its row was measured off. */
+export const extentOf = (piece: Rectangle, direction: Direction): Length =>
+  nanometres(direction === 'across' ? piece.length : piece.width)

@@ -76,12 +76,12 @@ describe('the saw order of a sheet', () => {
     const order = sawOrder(tree, names)
     expect(order.lines).toEqual([
       { first: 1, last: 4, says: 'trim 5 off all four edges' },
-      { first: 5, last: 6, says: 'across 700, 700; 594 is left' },
-      { first: 7, last: 8, says: 'first 700: rip 300, 200; 494 is left' },
-      { first: 9, last: 9, says: 'second 700: rip 300; 697 is left' },
+      { first: 5, last: 6, says: 'across A 700, B 700; 594 is left' },
+      { first: 7, last: 8, says: 'piece A, 700 long: rip 300, 200; 494 is left' },
+      { first: 9, last: 9, says: 'piece B, 700 long: rip 300; 697 is left' },
     ])
     expect(order.cuts.map((c) => c.number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9])
-    expect(order.cuts[6]?.says).toBe('first 700: rip at 300: L1-S1')
+    expect(order.cuts[6]?.says).toBe('piece A, 700 long: rip at 300: L1-S1')
   })
 
   it('a light sheet is parted so that the larger piece of waste stays whole', () => {
