@@ -8,6 +8,7 @@ import type { Show } from '../things/show.ts'
 import type { Purchase } from '../things/supplies.ts'
 import { boxes } from './boxes/boxes.ts'
 import type { Built } from './built.ts'
+import { woodByFire } from './by-fire/by-fire.ts'
 import { type CalendarPlan, calendar } from './calendar/calendar.ts'
 import { coating } from './coating/coating.ts'
 import type { PlanContext } from './context.ts'
@@ -15,6 +16,7 @@ import { devices } from './devices/devices.ts'
 import { fixings } from './fixings/fixings.ts'
 import { fronts } from './fronts/fronts.ts'
 import { joints } from './joints/joints.ts'
+import { leftOut } from './left-out/left-out.ts'
 import { mantels } from './mantel/mantel.ts'
 import { type Effort, panels } from './panels/panels.ts'
 import { type Price, price } from './price/price.ts'
@@ -65,7 +67,7 @@ export function makePlan(job: Job, effort: Effort): Plan {
     calendar: dates,
     purchases: bought,
     price: money,
-    messages: byWeight([...messages, ...work.messages, ...dates.messages, ...money.messages]),
+    messages: byWeight([...messages, ...work.messages, ...dates.messages, ...money.messages, ...leftOut(built)]),
   }
 }
 
@@ -85,7 +87,8 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
     plinth,
     ...[boxed, cut, front, tops, mantel, shelf].map((s) => s.contribution),
   )
-  const supplied = supply(context, withCutOuts(all.parts, cut.cutOuts), front)
+  const byFire = woodByFire(context, { survey: surveyed, boxes: boxed, mantel, parts: all.parts })
+  const supplied = supply(context, withCutOuts(byFire.parts, cut.cutOuts), front)
   const parts = supplied.parts
   const laid = panels(context, parts, effort)
   const jointed = joints(context, all.joints)
@@ -114,7 +117,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
       joints: jointed,
       fixings: fixed,
     },
-    messages: [surveyed, all, supplied, laid, jointed, coated, fixed].flatMap((step) => step.messages),
+    messages: [surveyed, all, byFire, supplied, laid, jointed, coated, fixed].flatMap((step) => step.messages),
   }
 }
 

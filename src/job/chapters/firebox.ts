@@ -20,6 +20,7 @@ export const fuel = choiceField(
 const burns = (look: Look) => look(fuel) !== undefined && look(fuel) !== 'none'
 const byManual = (look: Look) => FUELS[look(fuel) ?? 'none'].governedBy === 'manual'
 const byRule = (look: Look) => FUELS[look(fuel) ?? 'none'].governedBy === 'masonry rule'
+const heatsMasonry = (look: Look) => FUELS[look(fuel) ?? 'none'].heatsMasonry
 
 export const opening = lengthsField(
   {
@@ -56,8 +57,8 @@ export const realMasonry = yesNoField({
   missing: 'hold',
   short: 'real masonry',
   asks: () => 'Is the breast real masonry, with a lined flue?',
-  why: 'The rule for masonry does not hold for a framed or factory-built fireplace.',
-  when: byRule,
+  why: 'Masonry grows hot at its sides, and the rule for it does not hold for a framed or factory-built fireplace.',
+  when: heatsMasonry,
 })
 export const hearth = lengthsField(
   {

@@ -17,8 +17,10 @@ export interface FuelKind {
   readonly says: string
   /** The clearances of the masonry rule apply; otherwise the appliance's manual is asked for. */
   readonly governedBy: 'masonry rule' | 'manual' | 'nothing'
-  /** Whether there is heat below a screen, and hot masonry beside wood. */
+  /** Whether there is heat below a screen, and wood in front of or beside the opening is checked. */
   readonly burns: boolean
+  /** Whether its smoke rises in a masonry breast, so that the breast's sides grow hot beside wood (IRC R1001.11, R1003.18). */
+  readonly heatsMasonry: boolean
   /** The rules every piece of wood must pass, all of them. */
   readonly woodRules: (facts: FireFacts) => readonly WoodRule[]
 }

@@ -6,5 +6,6 @@ export const electricFire = {
   says: 'electric fire',
   governedBy: 'manual',
   burns: true,
+  heatsMasonry: false,
   woodRules: manualOnly,
 } as const satisfies FuelKind

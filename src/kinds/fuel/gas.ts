@@ -6,5 +6,6 @@ export const gas = {
   says: 'gas appliance',
   governedBy: 'manual',
   burns: true,
+  heatsMasonry: true,
   woodRules: manualAndCode,
 } as const satisfies FuelKind

@@ -5,5 +5,6 @@ export const noFire = {
   says: 'nothing burns here, closed for good',
   governedBy: 'nothing',
   burns: false,
+  heatsMasonry: false,
   woodRules: () => [],
 } as const satisfies FuelKind

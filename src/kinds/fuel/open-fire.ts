@@ -6,5 +6,6 @@ export const openFire = {
   says: 'open wood fire in a masonry fireplace',
   governedBy: 'masonry rule',
   burns: true,
+  heatsMasonry: true,
   woodRules: ({ code, figures }) => MASONRY_CODES[code](figures),
 } as const satisfies FuelKind

@@ -6,5 +6,6 @@ export const stove = {
   says: 'stove or insert',
   governedBy: 'manual',
   burns: true,
+  heatsMasonry: true,
   woodRules: manualAndCode,
 } as const satisfies FuelKind

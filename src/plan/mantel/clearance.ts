@@ -3,8 +3,8 @@ import { rootDown, squaredDistance, type WoodPiece, type WoodRule } from '../../
 import { messageKind } from '../../things/message.ts'
 import { type Length, less, longest, nanometres, sum } from '../../units/length.ts'
 
-/** A piece of the mantel as the fire sees it. */
-export interface MantelPiece {
+/** A piece of wood as the fire sees it: in the plane of the breast's face, and how far it stands out of it. */
+export interface PieceByFire {
   readonly what: string
   readonly at: FaceRectangle
   readonly standsOut: Length
@@ -12,7 +12,7 @@ export interface MantelPiece {
 
 /** A piece a rule stops, with the rule that leaves it least. */
 export interface TooClose {
-  readonly piece: MantelPiece
+  readonly piece: PieceByFire
   readonly rule: WoodRule
   readonly distance: Length
   readonly mostOut: Length | 'none'
@@ -31,7 +31,7 @@ export const woodTooClose = messageKind<{
   source:
     'IRC R1001.11 exception 4 (2006 to 2021), Ontario Building Code, or the appliance’s manual, as named in the message',
   says: (v) => ({
-    short: `The ${v.piece} stands out ${v.out}, ${v.distance} from the opening; there it may be ${v.most}.`,
+    short: `The ${v.piece} stands out ${v.out}, ${v.distance} from the opening; allowed there: ${v.most}.`,
     why: `Wood near a fire chars and catches. Rule: ${v.rule}.`,
     todo: v.nearest,
   }),
@@ -40,7 +40,7 @@ export const woodTooClose = messageKind<{
 /** The pieces some rule stops, each with the rule that allows it least. */
 export const piecesTooClose = (
   opening: FaceRectangle,
-  pieces: readonly MantelPiece[],
+  pieces: readonly PieceByFire[],
   rules: readonly WoodRule[],
 ): readonly TooClose[] =>
   pieces.flatMap((piece) => {
@@ -57,7 +57,7 @@ export const piecesTooClose = (
 /** The lowest underside at which every piece passes every rule; pieces are given as they stand at `underside`. */
 export function lowestUnderside(
   opening: FaceRectangle,
-  at: { readonly underside: Length; readonly pieces: readonly MantelPiece[] },
+  at: { readonly underside: Length; readonly pieces: readonly PieceByFire[] },
   rules: readonly WoodRule[],
 ): Length | undefined {
   const needed = at.pieces.flatMap((piece) =>
@@ -70,7 +70,7 @@ export function lowestUnderside(
   return known.length < needed.length ? undefined : longest(topOf(opening), ...known)
 }
 
-const woodPiece = (opening: FaceRectangle, piece: MantelPiece): WoodPiece => ({
+const woodPiece = (opening: FaceRectangle, piece: PieceByFire): WoodPiece => ({
   ...separationOf(opening, piece.at),
   standsOut: piece.standsOut,
 })

@@ -25,10 +25,10 @@ export const notMasonry = messageKind<{ fuel: string }>({
 export const masonryNotConfirmed = messageKind<{ fuel: string }>({
   code: 'C14',
   weight: 'confirm',
-  source: 'IRC R1001 (masonry fireplaces only)',
+  source: 'IRC R1001, R1003.18 (masonry fireplaces and chimneys only)',
   says: (v) => ({
     short: 'Nobody has confirmed that the breast is real masonry with a lined flue.',
-    why: `The distances of wood from a ${v.fuel} hold for masonry only.`,
+    why: `Which distances wood keeps from a ${v.fuel}, and from the sides of the breast, depends on it.`,
     todo: 'Look from the roof, the cellar or the attic, or have a mason look; then answer it.',
   }),
 })
@@ -41,6 +41,17 @@ export const hearthNotMeasured = messageKind<{ front: string; side: string }>({
     short: 'The hearth is not measured.',
     why: `No wood may stand on the floor within ${v.front} in front of this opening and ${v.side} beside it.`,
     todo: 'Measure how far the hearth reaches in front and to each side, and enter it.',
+  }),
+})
+
+export const hearthTooSmall = messageKind<{ front: string; side: string; short: string }>({
+  code: 'C14',
+  weight: 'confirm',
+  source: 'IRC R1001.10 (2006 to 2021); the local code, its inspector and the appliance’s manual decide',
+  says: (v) => ({
+    short: `The hearth is smaller than the code asks: ${v.short}.`,
+    why: `Nothing that burns lies on the floor within ${v.front} in front of this opening and ${v.side} beside it; wood flooring or carpet there can catch from a falling ember.`,
+    todo: 'Have the hearth extended, or the floor finish inside the zone taken up and replaced by stone or tile, before a fire is lit. Say yes once the inspector accepts it as it is.',
   }),
 })
 

@@ -19,8 +19,15 @@ import type { NamedBay } from '../../things/place.ts'
 import { type Length, less, over, shortest, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import type { BreastWall } from '../survey/survey.ts'
-import { codeNotKnown, hearthNotMeasured, manualMissing, masonryNotConfirmed, notMasonry } from './firebox-messages.ts'
-import { hearthZone } from './hearth-zone.ts'
+import {
+  codeNotKnown,
+  hearthNotMeasured,
+  hearthTooSmall,
+  manualMissing,
+  masonryNotConfirmed,
+  notMasonry,
+} from './firebox-messages.ts'
+import { type HearthZone, hearthZone } from './hearth-zone.ts'
 
 /** The opening of one breast, what burns in it, and what that asks of wood. */
 export interface Firebox {
@@ -29,6 +36,8 @@ export interface Firebox {
   readonly rules: readonly WoodRule[]
   /** How far the manual lets wood stand out; undefined where no manual speaks. */
   readonly manualOut: Length | undefined
+  /** Whether the breast's sides may grow hot: its smoke rises in masonry, or nobody has looked yet. */
+  readonly hotMasonry: boolean
   readonly waitsFor: readonly QuestionKey[]
   readonly messages: readonly Message[]
 }
@@ -46,18 +55,20 @@ export function fireboxOf(context: PlanContext, wall: BreastWall): Firebox {
     because: 'in the middle, until it is measured',
   }))
   const rectangle = rectangleFrom(measured.value)
-  const masonry = kind.governedBy === 'masonry rule' ? masonryFacts(context, wall.bay, kind) : NO_MASONRY
+  const code = kind.governedBy === 'masonry rule' ? codeOf(context, wall.bay) : 'irc'
+  const masonry = kind.heatsMasonry ? masonryFacts(context, wall.bay, kind) : NO_MASONRY
   const manual = kind.governedBy === 'manual' ? manualFacts(context, wall.bay, kind) : NO_MANUAL
-  const rules = kind.woodRules({ figures, code: masonry.code, manual: manual.figures })
+  const rules = kind.woodRules({ figures, code, manual: manual.figures })
   return {
     fuel: kind,
     opening: rectangle,
     rules: rectangle === undefined ? [] : rules,
     manualOut: manual.figures?.standsOut,
+    hotMasonry: masonry.hot,
     waitsFor: [...burning.waitsFor, ...measured.waitsFor, ...manual.waitsFor],
     messages: [
       ...masonry.messages,
-      ...unknownCode(masonry.code, rules, wall.bay),
+      ...unknownCode(code, rules, wall.bay),
       ...manual.messages,
       ...(kind.burns ? hearthMessages(context, wall.bay, rectangle) : []),
     ],
@@ -75,25 +86,26 @@ export function rectangleFrom(four: readonly Length[]): FaceRectangle | undefine
   return width > 0 && height > 0 ? { x, z, width, height } : undefined
 }
 
-interface MasonryFacts {
-  readonly code: MasonryCodeId
-  readonly messages: readonly Message[]
-}
-const NO_MASONRY: MasonryFacts = { code: 'irc', messages: [] }
-
-function masonryFacts({ settle }: PlanContext, bay: NamedBay, kind: FuelKind): MasonryFacts {
-  const code = settle.choice(clearanceRule, bay, () => ({
+const codeOf = ({ settle }: PlanContext, bay: NamedBay): MasonryCodeId =>
+  settle.choice(clearanceRule, bay, () => ({
     value: 'unknown' as const,
     because: 'the local inspector decides; until then the strictest counts',
   }))
+
+interface MasonryFacts {
+  readonly hot: boolean
+  readonly messages: readonly Message[]
+}
+const NO_MASONRY: MasonryFacts = { hot: false, messages: [] }
+
+/** Real masonry is what the masonry rule is written for; under an appliance it only tells whether the breast's sides grow hot. */
+function masonryFacts({ settle }: PlanContext, bay: NamedBay, kind: FuelKind): MasonryFacts {
   const real = settle.measured(realMasonry, bay, () => ({ value: true, because: 'until somebody has looked' }))
   const where = { about: questionKey(bay.id, realMasonry), place: bay.name }
   const values = { fuel: kind.says }
-  if (real.waitsFor.length > 0) return { code, messages: [raise(masonryNotConfirmed, where, values)] }
-  return {
-    code,
-    messages: real.value ? [] : [raise(notMasonry, { ...where, about: questionKey(bay.id, fuel) }, values)],
-  }
+  if (real.waitsFor.length > 0) return { hot: true, messages: [raise(masonryNotConfirmed, where, values)] }
+  if (real.value || kind.governedBy !== 'masonry rule') return { hot: real.value, messages: [] }
+  return { hot: false, messages: [raise(notMasonry, { ...where, about: questionKey(bay.id, fuel) }, values)] }
 }
 
 const unknownCode = (code: MasonryCodeId, rules: readonly WoodRule[], bay: NamedBay): readonly Message[] =>
@@ -144,13 +156,25 @@ function hearthMessages(context: PlanContext, bay: NamedBay, rectangle: FaceRect
     value: [zone.front, zone.side, zone.side],
     because: 'what the code asks of this opening, until it is measured',
   }))
-  return reach.waitsFor.length === 0
-    ? []
-    : [
-        raise(
-          hearthNotMeasured,
-          { about: questionKey(bay.id, hearth), place: bay.name },
-          { front: show.withUnit(zone.front), side: show.withUnit(zone.side) },
-        ),
-      ]
+  const where = { about: questionKey(bay.id, hearth), place: bay.name }
+  const asked = { front: show.withUnit(zone.front), side: show.withUnit(zone.side) }
+  if (reach.waitsFor.length > 0) return [raise(hearthNotMeasured, where, asked)]
+  const short = shortOf(context, zone, reach.value)
+  return short === '' ? [] : [raise(hearthTooSmall, where, { ...asked, short })]
+}
+
+/** Where the hearth ends inside the zone, and what is missing there; empty when nothing is. */
+function shortOf(
+  { show }: PlanContext,
+  zone: HearthZone,
+  [front = ZERO, left = ZERO, right = ZERO]: readonly Length[],
+) {
+  return [
+    { says: 'in front', is: front, least: zone.front },
+    { says: 'at the left', is: left, least: zone.side },
+    { says: 'at the right', is: right, least: zone.side },
+  ]
+    .filter(({ is, least }) => is < least)
+    .map(({ says, is, least }) => `${show.withUnit(is)} ${says}, ${show.withUnit(less(least, is))} short`)
+    .join('; ')
 }

@@ -13,6 +13,8 @@ export interface MantelAt {
   readonly size: MantelSize
   /** A cable hole through the top, when there is one. */
   readonly hole: CutOut | undefined
+  /** What the hole's place still waits for: the screen's. */
+  readonly holeWaits: readonly QuestionKey[]
   readonly waitsFor: readonly QuestionKey[]
 }
 
@@ -47,7 +49,7 @@ function topLayers(at: MantelAt): readonly Part[] {
 }
 
 function layer(at: MantelAt, quantity: number, faces: Coat['faces']): Part {
-  const { context, wall, size, hole } = at
+  const { context, wall, size, hole, holeWaits, waitsFor } = at
   const { figures, cut } = context
   return {
     ...pieceOf(at, {
@@ -66,6 +68,7 @@ function layer(at: MantelAt, quantity: number, faces: Coat['faces']): Part {
       `Glue ${size.layers} ${size.layers === 1 ? 'layer' : 'layers'} to one slab, edges flush after glue-up; coat it as one piece on both faces.`,
     ],
     cutOuts: hole === undefined ? [] : [hole],
+    waitsFor: hole === undefined ? waitsFor : [...waitsFor, ...holeWaits],
     coat: { surface: 'built-in', faces },
     placement: {
       x: sum(wall.originX, size.x),

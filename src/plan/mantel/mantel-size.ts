@@ -11,7 +11,7 @@ import {
 import { type Length, less, longest, nanometres, over, shortest, sum, times } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import type { BreastWall } from '../survey/survey.ts'
-import { lowestUnderside, type MantelPiece } from './clearance.ts'
+import { lowestUnderside, type PieceByFire } from './clearance.ts'
 import type { Firebox } from './firebox.ts'
 
 /** A mantel as it is chosen: a hollow beam with a top of glued layers that stands over it. x in the breast's own x. */
@@ -70,7 +70,7 @@ export function mantelSize(context: PlanContext, wall: BreastWall, fire: Firebox
 }
 
 /** Every piece of the mantel that the fire sees: the beam, and the top over it. */
-export const mantelPieces = (size: MantelSize): readonly MantelPiece[] => [
+export const mantelPieces = (size: MantelSize): readonly PieceByFire[] => [
   {
     what: 'mantel’s beam (frieze, ends, soffit)',
     at: { x: size.beamX, z: size.underside, width: size.beamLength, height: size.frieze },

@@ -32,7 +32,14 @@ export interface Breast {
   readonly waitsFor: readonly QuestionKey[]
 }
 
+/** A breast with the fire in it, as the wood round it is checked. */
+export interface Hearth {
+  readonly wall: BreastWall
+  readonly fire: Firebox
+}
+
 export interface MantelPlan {
+  readonly hearths: readonly Hearth[]
   readonly breasts: readonly Breast[]
   /** Highest mantel top of the wall; undefined without a mantel. */
   readonly mantelTop: Length | undefined
@@ -46,6 +53,7 @@ export function mantels(context: PlanContext, survey: Survey): MantelPlan {
   )
   const [first, ...others] = built.flatMap(({ breast }) => (breast.mantel === undefined ? [] : [breast.mantel.top]))
   return {
+    hearths: built.map((b) => b.hearth),
     breasts: built.map((b) => b.breast),
     mantelTop: first === undefined ? undefined : longest(first, ...others),
     contribution: merged(...built.map((b) => b.contribution)),
@@ -56,7 +64,7 @@ function breastOf(
   context: PlanContext,
   wall: BreastWall,
   neighbours: readonly (Wall | undefined)[],
-): { readonly breast: Breast; readonly contribution: Contribution } {
+): { readonly hearth: Hearth; readonly breast: Breast; readonly contribution: Contribution } {
   const fire = fireboxOf(context, wall)
   const chosen = mantelSize(context, wall, fire)
   const mantel = chosen?.size
@@ -64,6 +72,7 @@ function breastOf(
   const screen = screenOn(context, wall, { fire, mantel })
   const waitsFor = [...wall.waits.widths, ...fire.waitsFor]
   return {
+    hearth: { wall, fire },
     breast: {
       bay: wall.bay,
       opening: fire.opening,
@@ -74,7 +83,10 @@ function breastOf(
       waitsFor: [...waitsFor, ...screen.waitsFor],
     },
     contribution: {
-      parts: mantel === undefined ? [] : mantelParts({ context, wall, size: mantel, hole: screen.hole, waitsFor }),
+      parts:
+        mantel === undefined
+          ? []
+          : mantelParts({ context, wall, size: mantel, hole: screen.hole, holeWaits: screen.waitsFor, waitsFor }),
       joints: [...(mantel === undefined ? [] : mantelJoints(wall, mantel, face, waitsFor)), ...face.joints],
       messages: [
         ...fire.messages,
@@ -89,7 +101,7 @@ function breastOf(
 /** Boxes, fillers and cleats of the bays on either side touch the breast's flanks. */
 function beside(wall: BreastWall, fire: Firebox, neighbours: readonly (Wall | undefined)[]): readonly Message[] {
   const bays = neighbours.flatMap((n) => (n === undefined || n.kind === 'breast' ? [] : [n.bay.name]))
-  if (fire.fuel.governedBy !== 'masonry rule' || bays.length === 0) return []
+  if (!fire.hotMasonry || bays.length === 0) return []
   const where = { about: questionKey(wall.bay.id, fuel), place: wall.bay.name }
   return [raise(woodAgainstBreast, where, { bays: bays.join(' and ') })]
 }

@@ -45,14 +45,3 @@ export const plinthTooShallow = messageKind<{ depth: string; least: string; setB
     todo: `Set the kick plate back less than ${v.setBack}.`,
   }),
 })
-
-export const runInHearthZone = messageKind<{ front: string; side: string; by: string }>({
-  code: 'S12',
-  weight: 'stop',
-  source: 'IRC R1001.10, 2006 to 2021; the local code and its inspector decide',
-  says: (v) => ({
-    short: 'The run reaches into the hearth zone of the fire.',
-    why: `No wood stands within ${v.front} in front of the opening and ${v.side} beside it; the boxes stand ${v.by} in front of the breast there.`,
-    todo: `Keep boxes, doors and plinth behind the breast face: ${v.by} shallower.`,
-  }),
-})

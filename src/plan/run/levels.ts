@@ -7,7 +7,6 @@ import { type Message, raise } from '../../things/message.ts'
 import { type Length, longest, sum, ZERO } from '../../units/length.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
-import { hearthZoneMessages } from './hearth-by-run.ts'
 import { kickPlate } from './kick-plate.ts'
 import { floorFalls, kickRaised, plinthHigh } from './level-messages.ts'
 import { plinthFrame } from './plinth-frame.ts'
@@ -39,7 +38,7 @@ export function plinths(context: PlanContext, slots: Slots, boxes: BoxPlan): Con
       plinthFrame(context, here),
       kickPlate(context, here),
       here.run.kind === 'tall' ? topFiller(context, here) : NOTHING,
-      { ...NOTHING, messages: [...fall(context, here), ...hearthZoneMessages(context, here)] },
+      { ...NOTHING, messages: fall(context, here) },
     ),
   )
   return merged({ ...NOTHING, messages: plinthMessages(context, slots) }, ...built)

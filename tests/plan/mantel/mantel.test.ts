@@ -27,6 +27,7 @@ import { breastSize, ceiling } from '../../../src/job/chapters/wall.ts'
 import { type Job, withAnswer } from '../../../src/job/job.ts'
 import { mantels } from '../../../src/plan/mantel/mantel.ts'
 import { survey } from '../../../src/plan/survey/survey.ts'
+import { NOT_MEASURED } from '../../../src/things/field.ts'
 import { inches, ZERO } from '../../../src/units/length.ts'
 import { contextOfJob, in_, inInches, wallOf } from '../run-for-test.ts'
 
@@ -82,8 +83,8 @@ describe('a mantel too close to the fire', () => {
     const low = breast.put(mantelUnderside, 'a', in_(34)).job
     const stops = built(low).contribution.messages.filter((m) => m.code === 'S14')
     expect(stops.map((s) => s.short)).toEqual([
-      'The mantel’s beam (frieze, ends, soffit) stands out 7 in, 4 in from the opening; there it may be no wood at all.',
-      'The mantel’s top stands out 8 in, 10 in from the opening; there it may be 1 1/4 in at most.',
+      'The mantel’s beam (frieze, ends, soffit) stands out 7 in, 4 in from the opening; allowed there: no wood at all.',
+      'The mantel’s top stands out 8 in, 10 in from the opening; allowed there: 1 1/4 in at most.',
     ])
     const answer = stops[0]!.fixes[0]!.answers[0]!
     expect(answer).toEqual({ key: 'a.mantelUnderside', value: in_(42, 1, 2) })
@@ -111,6 +112,21 @@ describe('what nobody has confirmed', () => {
     expect(codes(breast.put(realMasonry, 'a', false).job)).toContain('S15')
   })
 
+  /** IRC R1001.10 (2006 to 2021): 1020 sq in is over 6 sq ft, 20 in in front and 12 at each side. */
+  it('a hearth smaller than the code asks is said with what is missing', () => {
+    const says = (four: readonly [number, number, number]) =>
+      built(
+        breast.put(
+          hearth,
+          'a',
+          four.map((n) => in_(n)),
+        ).job,
+      ).contribution.messages.map((m) => m.short)
+    expect(says([16, 12, 12])).toEqual(['The hearth is smaller than the code asks: 16 in in front, 4 in short.'])
+    expect(says([20, 8, 12])).toEqual(['The hearth is smaller than the code asks: 8 in at the left, 4 in short.'])
+    expect(says([20, 12, 12])).toEqual([])
+  })
+
   it('an appliance without its manual stops; with it the larger of manual and code counts', () => {
     const gas = breast.put(fuel, 'a', 'gas')
     expect(codes(gas.job)).toEqual(['S15', 'S15'])
@@ -123,6 +139,25 @@ describe('what nobody has confirmed', () => {
   it('parts wait for a fuel or an opening nobody has looked at', () => {
     const { contribution } = built(breast.put(opening, 'a', 'not measured' as never).job)
     expect(contribution.parts.every((p) => p.waitsFor.includes('a.opening'))).toBe(true)
+  })
+})
+
+/** IRC R1001.11 exceptions 2 and 3 (2012), R1001.15: wood against the sides of a masonry fireplace or chimney. */
+describe('wood against the side of the breast', () => {
+  const beside = wallOf('inch', ['alcove', 'breast'])
+    .put(breastSize, 'b', [in_(66), in_(16)])
+    .put(opening, 'b', [in_(16), ZERO, in_(34), in_(30)])
+  it.each([
+    ['open-fire', true, true],
+    ['stove', true, true],
+    ['stove', NOT_MEASURED, true],
+    ['stove', false, false],
+    ['gas', true, true],
+    ['electric', true, false],
+    ['none', true, false],
+  ] as const)('%s, real masonry %s: asked %s', (burning, masonry, asks) => {
+    const job = beside.put(fuel, 'b', burning).put(realMasonry, 'b', masonry as boolean).job
+    expect(codes(job).includes('C12')).toBe(asks)
   })
 })
 
@@ -176,6 +211,10 @@ describe('face and screen', () => {
     const deep = screen.put(mantelDepth, 'a', in_(9)).put(cable, 'a', 'through-mantel')
     const top = built(deep.job).contribution.parts.find((p) => p.piece === 'top')!
     expect(top.cutOuts.map((c) => [c.z, c.width].map(inInches))).toEqual([[2.5, 2.375]])
+    expect(top.waitsFor).toEqual([])
+    const unplaced = built(deep.put(tvPlace, 'a', NOT_MEASURED as never).job).contribution.parts
+    const waiting = unplaced.filter((p) => p.waitsFor.includes('a.tvPlace'))
+    expect(waiting.map((p) => p.piece)).toEqual(['top'])
     expect(codes(screen.put(mantelDepth, 'a', in_(6)).put(cable, 'a', 'through-mantel').job)).toContain('C8')
   })
 })

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { baseboardFate, boxDepth, kick, kickSet } from '../../../src/job/chapters/cabinets.ts'
-import { fuel, opening } from '../../../src/job/chapters/firebox.ts'
-import { baseboard, breastSize, ceiling, flatLength, floor, returns, widths } from '../../../src/job/chapters/wall.ts'
+import { baseboard, ceiling, flatLength, floor, returns, widths } from '../../../src/job/chapters/wall.ts'
 import type { Job } from '../../../src/job/job.ts'
 import { sectionsAt } from '../../../src/plan/run/run-sections.ts'
 import { inches, millimetres as mm, ZERO } from '../../../src/units/length.ts'
@@ -92,36 +91,5 @@ describe('a run longer than a sheet', () => {
       { from: ZERO, to: mm(800) },
       { from: mm(800), to: mm(1200) },
     ])
-  })
-})
-
-describe('hearth zone (IRC R1001.10: 8 in beside an opening under 6 sq ft, 12 in from there on)', () => {
-  const wall = wallOf('inch', ['alcove', 'breast'])
-    .put(widths, 'a', [{ height: ZERO, back: inches(41), front: inches(41), left: ZERO }])
-    .put(returns, 'a', [inches(16), inches(16)])
-    .put(ceiling, 'a', [inches(96)])
-    .put(breastSize, 'b', [inches(60), inches(16)])
-    .put(fuel, 'b', 'open-fire')
-  const proud = wall.put(boxDepth, 'a', inches(20))
-
-  it.each([
-    [
-      'a small opening 6 in from the edge',
-      proud.put(opening, 'b', [inches(6), ZERO, inches(30), inches(27)]).job,
-      true,
-    ],
-    [
-      'a small opening 14 in from the edge',
-      proud.put(opening, 'b', [inches(14), ZERO, inches(30), inches(27)]).job,
-      false,
-    ],
-    [
-      'a large opening 10 in from the edge',
-      proud.put(opening, 'b', [inches(10), ZERO, inches(32), inches(27)]).job,
-      true,
-    ],
-    ['boxes behind the breast face', wall.put(opening, 'b', [inches(2), ZERO, inches(30), inches(27)]).job, false],
-  ])('%s', (_words, job, stops) => {
-    expect(codes(job).includes('S12')).toBe(stops)
   })
 })
