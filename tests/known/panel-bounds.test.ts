@@ -39,9 +39,10 @@ function blocksAndBed({ parts, sheet, kerf, trim }: (typeof cases)[number]): { b
   }
 }
 
+/** Searched as for a packet. */
 const packed = cases.map((instance) => {
   const { blocks, bed } = blocksAndBed(instance)
-  return { instance, blocks, bed, sheets: pack(blocks, bed, { effort: 'quick', least: instance.bound }) }
+  return { instance, blocks, bed, sheets: pack(blocks, bed, { effort: 'thorough', least: instance.bound }) }
 })
 
 describe(`${cases.length} open instances and shop jobs`, () => {
