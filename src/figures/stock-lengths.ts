@@ -5,13 +5,29 @@ import type { UnitSystem } from '../units/show-length.ts'
 import { readFigureLength } from './figures.ts'
 
 const lengths = z.array(z.string()).min(1)
-const file = z.strictObject({
-  about: z.string(),
-  screws: z.strictObject({ known: z.literal('practice'), source: z.string().min(3), inch: lengths, metric: lengths }),
-})
+const sold = z.strictObject({ known: z.literal('practice'), source: z.string().min(3), inch: lengths, metric: lengths })
+const file = z.strictObject({ about: z.string(), screws: sold, panels: sold })
+
+let read: z.infer<typeof file> | undefined
+/** The file, checked once a process. */
+function stock(): z.infer<typeof file> {
+  read ??= file.parse(stockLengths)
+  return read
+}
 
 /** The longest screw sold that is no longer than `most`; the shortest sold when even that is longer. */
 export function longestScrewSold(most: Length, units: UnitSystem): Length {
-  const sold = file.parse(stockLengths).screws[units].map(readFigureLength)
-  return sold.reduce((best, length) => (length <= most && length > best ? length : best))
+  const screws = stock().screws[units].map(readFigureLength)
+  return screws.reduce((best, length) => (length <= most && length > best ? length : best))
+}
+
+/** A panel made thinner than its name by more than this share is another panel. Common practice, no source. */
+const OFF_NAME = 0.12
+
+/** The thickness a panel is asked for by: the nearest sold to what the caliper says, or that itself when none is near. */
+export function thicknessSold(measured: Length, units: UnitSystem): Length {
+  const panels = stock().panels[units].map(readFigureLength)
+  const off = (sold: Length) => Math.abs(sold - measured)
+  const nearest = panels.reduce((best, thickness) => (off(thickness) < off(best) ? thickness : best))
+  return off(nearest) <= measured * OFF_NAME ? nearest : measured
 }

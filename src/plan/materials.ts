@@ -1,4 +1,5 @@
 import type { Figures } from '../figures/figures.ts'
+import { thicknessSold } from '../figures/stock-lengths.ts'
 import type { MaterialId, Sheet, Stick } from '../things/material.ts'
 import type { Length } from '../units/length.ts'
 import { showLengthWithUnit } from '../units/show-length.ts'
@@ -23,13 +24,20 @@ export function materialOf(id: MaterialId, figures: Figures): Sheet | Stick {
 const sheetOf = (id: MaterialId, family: 'MDF' | 'plywood', thickness: Length, figures: Figures): Sheet => ({
   kind: 'sheet',
   id,
-  name: `${family} ${showLengthWithUnit(thickness, figures.units)}${family === 'MDF' ? ', double-refined' : ''}`,
+  name: `${family} ${thicknessName(thickness, figures)}${family === 'MDF' ? ', double-refined' : ''}`,
   thickness,
   sheetLength: figures.length('sheet.length'),
   sheetWidth: figures.length('sheet.width'),
   density: figures.number(family === 'MDF' ? 'density.mdf' : 'density.plywood'),
   grain: family === 'plywood',
 })
+
+/** Asked for by the name it is sold under; what the caliper says stands beside it where that differs. */
+function thicknessName(measured: Length, { units }: Figures): string {
+  const sold = thicknessSold(measured, units)
+  const name = showLengthWithUnit(sold, units)
+  return sold === measured ? name : `${name} (measures ${showLengthWithUnit(measured, units)})`
+}
 
 const stickOf = (id: MaterialId, width: Length, thickness: Length, figures: Figures): Stick => ({
   kind: 'stick',

@@ -4,6 +4,7 @@ import { type Length, less, longest, sum } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { hasDoors } from '../fronts/door-choices.ts'
 import type { Run } from '../run/slot.ts'
+import { recessDepth } from '../survey/outline.ts'
 import { frontThicknessOf } from './panel-thickness.ts'
 
 /** Space between wall and box back: for the wall's bow, or clear of its proudest point. */
@@ -32,14 +33,18 @@ export function depthOf(context: PlanContext, run: Run): Length {
   const { settle, figures, cut } = context
   return cut.down(
     settle.choice(boxDepth, run.bay, () => {
-      const returnDepth = run.wall.kind === 'alcove' ? run.wall.depth : undefined
+      const returnDepth = recessDepth(run.wall)
       if (returnDepth === undefined)
         return { value: figures.length('box.depth-flat'), because: 'no return limits it: a usual depth' }
       const front = frontThicknessOf(context)
       const bumper = less(leafReach(context), front)
       const doorSet = figures.length('door.set-back')
       const value = depthBehindBreast({ returnDepth, doorSet, front, bumper, backGap: backGapOf(context, run) })
-      return { value: cut.down(value), because: 'the door faces stay behind the breast face' }
+      const behind = { value: cut.down(value), because: 'the door faces stay behind the breast face' }
+      const usual = figures.length('box.depth-flat')
+      return run.wall.kind === 'flat' && behind.value > usual
+        ? { value: usual, because: 'a usual depth, behind the breast face' }
+        : behind
     }),
   )
 }

@@ -66,7 +66,9 @@ export function panels(context: PlanContext, parts: readonly Part[], effort: Eff
     order: new Map(sheets.map((work) => [work.material.id, orderOf(work, layouts, context, sawing)])),
     messages: [
       ...stocks.flatMap(({ material, parts: all }) =>
-        all.filter((part) => !fitsStock(part, material, sawing)).map((part) => tooLarge(part, material, sawing)),
+        all
+          .filter((part) => !onHold(part) && !fitsStock(part, material, sawing))
+          .map((part) => tooLarge(part, material, sawing)),
       ),
       ...heldNotes(layouts),
     ],

@@ -22,6 +22,7 @@ import {
 import { lipFor } from '../boxes/box-parts.ts'
 import type { RunOfBoxes } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
+import { recessDepth } from '../survey/outline.ts'
 import { crownDropOf } from './run-levels.ts'
 import { boxTooNarrow } from './slot-messages.ts'
 
@@ -108,7 +109,7 @@ function tilt(context: PlanContext, built: RunOfBoxes): readonly Message[] {
 
 function proud(context: PlanContext, built: RunOfBoxes): readonly Message[] {
   const { run, depth } = built
-  const returnDepth = run.wall.kind === 'alcove' ? run.wall.depth : undefined
+  const returnDepth = recessDepth(run.wall)
   if (returnDepth === undefined || built.boxes.length === 0) return []
   const by: Length = less(sum(backGapOf(context, run), depth, leafReach(context)), returnDepth)
   return by > 0 ? [raise(boxesStandProud, at(built, boxDepth.id), { by: context.show.withUnit(by) })] : []

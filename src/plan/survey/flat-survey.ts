@@ -26,6 +26,7 @@ export function flatWall(context: PlanContext, bay: NamedBay, originX: Length): 
       ...rest,
       wallAtLeft: ends === 'left' || ends === 'both',
       wallAtRight: ends === 'right' || ends === 'both',
+      besideBreast: undefined,
       waits: { ...NO_WAITS, ...overWaits, ...runWaits, widths: length.waitsFor },
     },
     messages: [...overMessages, ...runMessages],

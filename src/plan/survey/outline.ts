@@ -1,7 +1,7 @@
 import { edgeAt, roundedQuotient, stationsBetween } from '../../geometry/edge.ts'
 import { rising } from '../../geometry/edge-line.ts'
 import { type Length, less, nanometres } from '../../units/length.ts'
-import type { AlcoveWall } from './survey.ts'
+import type { AlcoveWall, RunnableWall } from './survey.ts'
 
 /** x of the left return at height z and depth y: linear from the back edge to the front edge. */
 export const leftSideAt = (wall: AlcoveWall, z: Length, y: Length): Length =>
@@ -28,3 +28,7 @@ export const outlineStations = (wall: AlcoveWall, from: Length, to: Length): rea
       stationsBetween(edge, from, to),
     ),
   )
+
+/** Depth of the recess a run stands in: the shorter return of an alcove, or the breast beside a flat wall; undefined without either. */
+export const recessDepth = (wall: RunnableWall): Length | undefined =>
+  wall.kind === 'alcove' ? wall.depth : wall.besideBreast

@@ -67,6 +67,8 @@ export interface FlatWall extends RunWall {
   readonly kind: 'flat'
   readonly wallAtLeft: boolean
   readonly wallAtRight: boolean
+  /** How far a breast beside this wall stands out (the shallower of two); undefined without one. */
+  readonly besideBreast: Length | undefined
 }
 
 export interface BreastWall extends BayWall {
@@ -100,8 +102,18 @@ export function survey(context: PlanContext): Survey {
     const here = surveyedBay(context, bay, done.next)
     return { next: sum(done.next, here.wall.width), bays: [...done.bays, here] }
   }, start)
-  const walls = bays.map((b) => b.wall)
+  const walls = bays.map((b, i) => besideBreasts(b.wall, [bays[i - 1]?.wall, bays[i + 1]?.wall]))
   return { walls, messages: [...bays.flatMap((b) => b.messages), ...noHighestPoint(context, walls)] }
+}
+
+/** A flat wall beside a breast knows how far that stands out, and waits for its measurement. */
+function besideBreasts(wall: Wall, beside: readonly (Wall | undefined)[]): Wall {
+  if (wall.kind !== 'flat') return wall
+  const breasts = beside.filter((w): w is BreastWall => w?.kind === 'breast')
+  const [first, ...others] = breasts.map((b) => b.projection)
+  if (first === undefined) return wall
+  const depth = [...wall.waits.depth, ...breasts.flatMap((b) => b.waits.depth)]
+  return { ...wall, besideBreast: shortest(first, ...others), waits: { ...wall.waits, depth } }
 }
 
 function surveyedBay(context: PlanContext, bay: NamedBay, originX: Length): SurveyedBay {
