@@ -10,7 +10,7 @@ import { carcassThicknessOf } from './panel-thickness.ts'
 
 /** All parts of one box without its leaves: sides, bottom, top or rails, back, nailers, loose shelves with their lips. */
 export function boxParts(context: PlanContext, box: Box, make: BoxMake): readonly Part[] {
-  const shell = shellOf(box, make)
+  const shell = shellOf(context, box, make)
   return [
     ...sides(box, make, shell),
     ...bottomAndTop(context, box, make, shell),
@@ -29,13 +29,14 @@ interface Shell {
   readonly depth: Length
 }
 
-function shellOf(box: Box, make: BoxMake): Shell {
+function shellOf(context: PlanContext, box: Box, make: BoxMake): Shell {
   const behind = make.backFit === 'applied' ? make.back : ZERO
   return {
     x: sum(box.run.wall.originX, box.x),
     y: sum(box.backGap, behind),
     z: box.run.z0,
-    depth: less(box.depth, behind),
+    // Down to what a tape shows: the hair that is lost stays behind the back.
+    depth: context.cut.down(less(box.depth, behind)),
   }
 }
 

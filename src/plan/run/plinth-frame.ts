@@ -91,7 +91,8 @@ function frameParts(context: PlanContext, here: StandingRun, frame: Frame): read
   const z = less(here.plinth, frame.height)
   const joints = jointsOf(here).filter((joint) => joint > frame.from && joint < frame.to).length
   const count = crossPieces({ length, pitch: context.figures.length('plinth.cross-pitch'), boxes: joints + 1 })
-  const part = (id: string, piece: string, size: Pick<Part, 'length' | 'placement' | 'details'>) =>
+  const waitsFor = [...run.waitsFor, ...run.wall.waits.depth]
+  const part = (id: string, piece: string, size: Pick<Part, 'length' | 'placement' | 'details'>, also: Part['waitsFor']) =>
     madePart({
       ...size,
       id: `${run.bay.id}/plinth-${frame.number}/${id}`,
@@ -104,7 +105,7 @@ function frameParts(context: PlanContext, here: StandingRun, frame: Frame): read
       thickness: t,
       material: mdf(t),
       shows: 'nothing',
-      waitsFor: [...run.waitsFor, ...run.wall.waits.depth],
+      waitsFor: [...waitsFor, ...also],
     })
   const rails = (['back', 'front'] as const).map((side) => {
     const y = side === 'back' ? backY : less(sum(backY, frame.depth), t)
@@ -114,7 +115,7 @@ function frameParts(context: PlanContext, here: StandingRun, frame: Frame): read
       placement: { x, y, z, dx: length, dy: t, dz: frame.height },
     })
   })
-  const across = less(frame.depth, times(t, 2))
+  const across = context.cut.down(less(frame.depth, times(t, 2)))
   const pitch = over(less(length, t), count - 1)
   const crosses = Array.from({ length: count }, (_, i) =>
     part(`cross-${i + 1}`, 'cross-piece', {
