@@ -110,11 +110,13 @@ function inAlcove(context: PlanContext, wall: AlcoveWall): Stand {
 function onFlat(context: PlanContext, wall: FlatWall, span: Stretch | undefined): Stand {
   const { settle, figures, cut } = context
   const usual = span ?? { x: ZERO, length: wall.width }
+  const inOnePiece = longestInOnePiece(context)
   const length = cut.down(
-    settle.choice(shelfLength, wall.bay, () => ({
-      value: usual.length,
-      because: span === undefined ? 'the wall’s length' : 'as long as what stands below',
-    })),
+    settle.choice(shelfLength, wall.bay, () =>
+      usual.length > inOnePiece
+        ? { value: inOnePiece, because: 'the longest that one sheet gives' }
+        : { value: usual.length, because: span === undefined ? 'the wall’s length' : 'as long as what stands below' },
+    ),
   )
   const depth = cut.down(
     settle.choice(shelfDepth, wall.bay, () => ({
@@ -130,6 +132,10 @@ function onFlat(context: PlanContext, wall: FlatWall, span: Stretch | undefined)
   const body = squareBody({ x: sum(x, playLeft), length: cut.down(less(length, playLeft, playRight)), depth })
   return { depth, left, right, x, bodyAt: () => ({ ...body, gapBack: play, gapFront: play }) }
 }
+
+/** A trimmed sheet, less what a shelf is left long. */
+const longestInOnePiece = ({ figures, cut }: PlanContext): Length =>
+  cut.down(less(figures.length('sheet.length'), times(figures.length('sheet.trim'), 2), figures.length('shelf.long')))
 
 /** Over what stands below; from a wall where it reaches one; in the middle else. */
 function startOnFlat(wall: FlatWall, usual: Stretch, length: Length): Length {

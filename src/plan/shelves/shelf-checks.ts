@@ -1,4 +1,4 @@
-import { shelfCount, shelfDepth, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
+import { shelfCount, shelfDepth, shelfLoad, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
 import { returns } from '../../job/chapters/wall.ts'
 import { hollowShelf } from '../../kinds/shelf/hollow.ts'
 import { questionKey } from '../../things/field.ts'
@@ -21,6 +21,7 @@ import {
   forceWords,
   type Strength,
   screwHolds,
+  shelfPressure,
   strengthOf,
   thinnestThatCarries,
 } from './shelf-strength.ts'
@@ -108,6 +109,8 @@ function strength(context: PlanContext, at: ShelfAt, pressure: number): readonly
   const { shelf, body } = at
   const { show } = context
   const better = thinnestThatCarries(context, carried)
+  const ornamentsOnly = lighterLoad(context, at, carried)
+  const [first] = ornamentsOnly
   return [
     raise(
       shelfTooWeak,
@@ -115,7 +118,7 @@ function strength(context: PlanContext, at: ShelfAt, pressure: number): readonly
         about: questionKey(shelf.bay.id, shelfThickness),
         place: shelf.bay.name,
         part: `${shelf.id}/skin`,
-        fixes: better.passes ? [thicknessFix(context, at, better.thickness)] : [],
+        fixes: better.passes ? [thicknessFix(context, at, better.thickness)] : ornamentsOnly,
       },
       {
         shelf: shelf.number,
@@ -124,10 +127,22 @@ function strength(context: PlanContext, at: ShelfAt, pressure: number): readonly
         span: show.withUnit(body.front),
         todo: better.passes
           ? `Make it ${show.withUnit(better.thickness)} thick, the thinnest that carries it, or put less on it.`
-          : 'Put an upright or a bracket under its middle, or make the front edge thicker; no thickness offered carries it.',
+          : `${first === undefined ? 'No' : `For ${first.says}; no`} thickness offered carries more: put an upright or a bracket under its middle.`,
       },
     ),
   ]
+}
+
+/** Ornaments in place of books, at the thinnest shelf that carries them; none where even they are too much. */
+function lighterLoad(context: PlanContext, { shelf }: ShelfAt, carried: CarriedShelf): readonly Fix[] {
+  const pressure = shelfPressure(context, 'ornaments')
+  const { thickness, passes } = thinnestThatCarries(context, { ...carried, pressure })
+  if (!passes || pressure >= carried.pressure) return []
+  const answers = [
+    { key: questionKey('job', shelfLoad), value: 'ornaments' },
+    { key: questionKey(shelf.bay.id, shelfThickness), value: thickness },
+  ]
+  return [{ says: `ornaments only, ${context.show.withUnit(thickness)} thick`, answers }]
 }
 
 const thicknessFix = ({ show }: PlanContext, { shelf }: ShelfAt, value: Length): Fix => ({

@@ -1,0 +1,161 @@
+import type { MessageKind } from '../things/message.ts'
+import {
+  boxDoesNotTilt,
+  boxesStandProud,
+  boxTooShallow,
+  looseShelfSags,
+  widthsDoNotFill,
+} from './boxes/box-messages.ts'
+import { fireBesideNotMeasured, runInHearthZone } from './by-fire/by-fire-messages.ts'
+import { startAlreadyPast } from './calendar/calendar.ts'
+import { notADay } from './calendar/days-off.ts'
+import { recoatTooLate } from './calendar/recoat.ts'
+import { coatingNotHere, dryingFromTheTin, notByThatMethod, sprayingOnSite } from './coating/coating-messages.ts'
+import { cutOutMeetsPart, deviceBuried, deviceCovered, nailerCrossed } from './devices/device-messages.ts'
+import { heavyLift } from './fixings/carrying.ts'
+import { boxesNeedBlocking } from './fixings/wall-fixings.ts'
+import { leafTooBigForHinges, leafTooNarrow, leafTooThin, panelTooSmall } from './fronts/front-messages.ts'
+import { gapTooWide, manyPasses, tapeTooLong } from './joints/joint-messages.ts'
+import {
+  breakEvenLeftOut,
+  crownReturnsLeftOut,
+  drawersLeftOut,
+  legsLeftOut,
+  levellersLeftOut,
+  readyMadeLeftOut,
+} from './left-out/left-out-messages.ts'
+import { woodTooClose } from './mantel/clearance.ts'
+import {
+  codeNotKnown,
+  hearthNotMeasured,
+  hearthTooSmall,
+  manualMissing,
+  masonryNotConfirmed,
+  notMasonry,
+  woodAgainstBreast,
+} from './mantel/firebox-messages.ts'
+import { mantelPastBreast, mantelTooShallow } from './mantel/mantel-messages.ts'
+import { cableHoleTight, screenCrowded, screenHeatUnknown, screenTooLow } from './mantel/screen.ts'
+import { largerThanSheet } from './panels/oversize.ts'
+import { sheetsOnHold } from './panels/panels.ts'
+import { belowDirectCost } from './price/messages.ts'
+import { floorFalls, kickRaised, plinthHigh, plinthTooShallow } from './run/level-messages.ts'
+import {
+  boxTooNarrow,
+  fillerTooThin,
+  fillerWide,
+  gapTooWideForCaulk,
+  heldBeyond,
+  leafBesideWall,
+  runBeyondWall,
+} from './run/slot-messages.ts'
+import {
+  returnsDiffer,
+  shelfCannotPass,
+  shelfEndStrip,
+  shelfHasNoVoid,
+  shelfHeightsCount,
+  shelfMeetsDevice,
+  shelfNeedsBlocking,
+  shelfOnAnchors,
+  shelfPullsOut,
+  shelfTooShallow,
+  shelfTooWeak,
+  shelvesDoNotFit,
+  turningRoom,
+} from './shelves/shelf-messages.ts'
+import {
+  leanSplit,
+  oneFaceMeasured,
+  squareSplit,
+  surveyOutside,
+  surveyResidual,
+  unusableSurvey,
+} from './survey/survey-messages.ts'
+import { overMinorWork, paintMayHoldLead } from './tasks/old-paint.ts'
+
+/** Every kind of message the plan can raise: stops, confirms, notes, by code. A code may have several kinds, one for each cause. */
+export const CATALOGUE: readonly MessageKind<never>[] = [
+  boxTooNarrow,
+  fillerTooThin,
+  gapTooWideForCaulk,
+  boxDoesNotTilt,
+  boxTooShallow,
+  shelfTooShallow,
+  cutOutMeetsPart,
+  deviceBuried,
+  deviceCovered,
+  shelfMeetsDevice,
+  leafTooBigForHinges,
+  leafTooNarrow,
+  leafTooThin,
+  mantelTooShallow,
+  panelTooSmall,
+  shelfHasNoVoid,
+  shelvesDoNotFit,
+  shelfCannotPass,
+  runInHearthZone,
+  looseShelfSags,
+  shelfPullsOut,
+  shelfTooWeak,
+  woodTooClose,
+  manualMissing,
+  notMasonry,
+  largerThanSheet,
+  coatingNotHere,
+  belowDirectCost,
+  overMinorWork,
+  plinthTooShallow,
+  runBeyondWall,
+  shelfHeightsCount,
+  unusableSurvey,
+  widthsDoNotFill,
+  gapTooWide,
+  notByThatMethod,
+  surveyOutside,
+  surveyResidual,
+  fillerWide,
+  plinthHigh,
+  boxesStandProud,
+  boxesNeedBlocking,
+  shelfNeedsBlocking,
+  shelfOnAnchors,
+  shelfEndStrip,
+  mantelPastBreast,
+  cableHoleTight,
+  screenCrowded,
+  screenHeatUnknown,
+  screenTooLow,
+  manyPasses,
+  heavyLift,
+  recoatTooLate,
+  woodAgainstBreast,
+  sprayingOnSite,
+  codeNotKnown,
+  fireBesideNotMeasured,
+  hearthNotMeasured,
+  hearthTooSmall,
+  masonryNotConfirmed,
+  paintMayHoldLead,
+  heldBeyond,
+  oneFaceMeasured,
+  leanSplit,
+  squareSplit,
+  leafBesideWall,
+  floorFalls,
+  nailerCrossed,
+  turningRoom,
+  returnsDiffer,
+  tapeTooLong,
+  dryingFromTheTin,
+  sheetsOnHold,
+  kickRaised,
+  startAlreadyPast,
+  notADay,
+  legsLeftOut,
+  drawersLeftOut,
+  crownReturnsLeftOut,
+  levellersLeftOut,
+  readyMadeLeftOut,
+  breakEvenLeftOut,
+]
