@@ -9,7 +9,7 @@ export interface Show {
   readonly length: (l: Length) => string
   /** `41 1/4 in` */
   readonly withUnit: (l: Length) => string
-  /** Mass in the job's units: `16 kg (35 lb)` in an inch job, `16 kg` in a metric one. */
+  /** Mass in the job's units: `35 lb (15.9 kg)` in an inch job, `15.9 kg` in a metric one. */
   readonly mass: (kg: number) => string
   /** Area in the job's units: `42 sq ft` or `3.9 m²`. */
   readonly area: (m2: number) => string
@@ -25,9 +25,7 @@ export function showIn(units: UnitSystem, currency: string): Show {
     length: (l) => showLength(l, units),
     withUnit: (l) => showLengthWithUnit(l, units),
     mass: (kg) =>
-      units === 'inch'
-        ? `${kg.toPrecision(2)} kg (${Math.round(kg * POUNDS_PER_KILOGRAM)} lb)`
-        : `${significant(kg)} kg`,
+      units === 'inch' ? `${Math.round(kg * POUNDS_PER_KILOGRAM)} lb (${significant(kg)} kg)` : `${significant(kg)} kg`,
     area: (m2) =>
       units === 'inch' ? `${significant(m2 * SQUARE_FEET_PER_SQUARE_METRE)} sq ft` : `${significant(m2)} m²`,
   }

@@ -7,6 +7,7 @@ import { coatingPurchases } from './coatings.ts'
 import { hardwarePurchases } from './hardware.ts'
 import { jointPurchases } from './joint-supplies.ts'
 import { panelPurchases } from './panels.ts'
+import { inSoldUnits } from './sold-units.ts'
 
 /** Everything to buy, rounded up to packs in this one place. Abrasives, rags and bits are sundries of the price. */
 export const purchases = (context: PlanContext, built: Built, tasks: readonly Task[]): readonly Purchase[] =>
@@ -18,7 +19,7 @@ export const purchases = (context: PlanContext, built: Built, tasks: readonly Ta
     ...boughtIn(built),
   ]
     .filter((p) => p.packs > 0)
-    .map((p) => ({ ...p, firstUsedBy: presentTask(p.firstUsedBy, tasks) }))
+    .map((p) => ({ ...inSoldUnits(p, context.show.units), firstUsedBy: presentTask(p.firstUsedBy, tasks) }))
 
 /** Steps that use materials, in the order of the trade. */
 const USERS = [

@@ -51,7 +51,7 @@ const alignedWith = (room: ShelfRoom, others: readonly ShelfRoom[], { aligned }:
   aligned && others.includes(room) ? others : [room]
 
 const reasonFor = ({ show }: PlanContext, { first, last, tiedToMantel }: ShelfSpread): string =>
-  `from ${show.length(first)}${tiedToMantel ? ', the mantel line,' : ''} to ${show.length(last)}`
+  `from ${show.length(first)}${tiedToMantel ? ', just above the mantel,' : ''} to ${show.length(last)}`
 
 /** Heights of the shelves of one bay, lowest first, and what is wrong with them. */
 export interface LaidHeights {
@@ -82,7 +82,9 @@ export function heightsOf(
   const even = evenHeights({ ...spread, count, near: context.cut.near })
   const chosen = context.settle.choice(shelfHeights, room.wall.bay, () => ({
     value: even,
-    because: spread.tiedToMantel ? 'the first on the mantel line, evenly up' : 'over the counter, evenly up',
+    because: spread.tiedToMantel
+      ? `the first ${context.show.length(context.figures.length('shelf.mantel-offset'))} above the mantel top, evenly up`
+      : 'over the counter, evenly up',
   }))
   const rightCount = chosen.length === count
   const heights = (rightCount ? chosen : even).toSorted((a, b) => a - b)

@@ -1,0 +1,23 @@
+import type { Purchase } from '../../things/supplies.ts'
+import type { UnitSystem } from '../../units/show-length.ts'
+import { LITRES_PER_US_FLUID_OUNCE } from '../../units/volume.ts'
+
+/** 1 yd = 3 ft = 0.9144 m exactly (16 CFR 500.19: 1 ft = 30.48 cm). */
+const METRES_PER_YARD = 0.9144
+
+/** How shops of an inch market print what is counted in metric: the unit, and how much of ours is in one of theirs. */
+const INCH_MARKET: Readonly<Record<string, { readonly unit: string; readonly holds: number }>> = {
+  m: { unit: 'yd', holds: METRES_PER_YARD },
+  l: { unit: 'fl oz', holds: LITRES_PER_US_FLUID_OUNCE },
+}
+
+/** The need and the pack in the units printed on the pack; counts of a millionth are the machine's, not the shop's. */
+export function inSoldUnits(purchase: Purchase, units: UnitSystem): Purchase {
+  const market = units === 'inch' ? INCH_MARKET[purchase.unit] : undefined
+  const { unit, holds } = market ?? { unit: purchase.unit, holds: 1 }
+  return { ...purchase, unit, need: tidy(purchase.need / holds), packSize: tidyPack(purchase.packSize / holds) }
+}
+
+const tidy = (value: number): number => Math.round(value * 1e6) / 1e6
+/** Packs carry two decimals at most: 10.1 fl oz, 60 yd. */
+const tidyPack = (value: number): number => Math.round(value * 100) / 100
