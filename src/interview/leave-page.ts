@@ -112,7 +112,7 @@ export function moveLine(session: Session, by: number): Session {
   const last = reviewOf(session.job, session.plan).length - 1
   return {
     ...session,
-    page: { kind: 'review', line: Math.max(0, Math.min(last, page.line + by)) },
+    page: { kind: 'review', line: Math.max(0, Math.min(last, Math.min(last, page.line) + by)) },
     said: { kind: 'nothing' },
   }
 }

@@ -7,7 +7,7 @@ import { askedQuestions, type Question } from './asked.ts'
 import { isConfirmed } from './confirmed.ts'
 import { showAnswer } from './show-answer.ts'
 
-/** One line of the check-answers page. */
+/** One line of the check-answers page; neighbours of one group have the same word. */
 export type ReviewLine =
   | { readonly kind: 'message'; readonly word: string; readonly says: string; readonly message: Message }
   | { readonly kind: 'answer'; readonly word: string; readonly says: string; readonly key: QuestionKey }
@@ -71,7 +71,7 @@ function toMeasureLine(q: Question, plan: Plan): ReviewLine {
 }
 
 const chapterLines = (asked: readonly Question[], plan: Plan): readonly ReviewLine[] =>
-  asked.map((q, i) => answerLine(q, plan, i === 0 ? CHAPTER_NAMES[q.field.chapter] : ''))
+  asked.map((q) => answerLine(q, plan, CHAPTER_NAMES[q.field.chapter]))
 
 function answerLine(q: Question, plan: Plan, word: string): ReviewLine {
   const value = answerOf(plan.job, q.field, q.place)

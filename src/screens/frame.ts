@@ -41,14 +41,15 @@ export function layoutOf(size: Size, look: Look): Layout {
   return { size, look, margin: narrow ? 2 : 3, facts: narrow ? 13 : 16, width: width - 1, lines: size.rows - 1 }
 }
 
-/** One fact with its word: `why   Walls lean …`; longer facts go on below, in the same column. */
+/** One fact with its word: `why   Walls lean …`; longer facts and longer words go on below, each in its column. */
 export function fact(layout: Layout, word: string, text: string, weight?: 'bold'): Frame {
-  const lines = wrapCells(inSigns(text, layout.look), layout.width - layout.facts)
   const room = layout.facts - layout.margin
-  return lines.map((line, i) => [
+  const words = wrapCells(inSigns(word, layout.look), room - 1)
+  const lines = wrapCells(inSigns(text, layout.look), layout.width - layout.facts)
+  return Array.from({ length: Math.max(words.length, lines.length) }, (_, i) => [
     { text: ' '.repeat(layout.margin) },
-    { text: padCells(i === 0 ? fitCells(word, room - 1) : '', room), ...(weight === undefined ? {} : { weight }) },
-    { text: line },
+    { text: padCells(words[i] ?? '', room), ...(weight === undefined ? {} : { weight }) },
+    { text: lines[i] ?? '' },
   ])
 }
 
@@ -109,6 +110,12 @@ const effectFact = (layout: Layout, text: string): Frame => fact(layout, 'effect
 /** What the last answer changed: as many whole changes as the rows of the effect hold. */
 export const effectWords = (layout: Layout, changes: readonly Change[]): string =>
   effectLine(changes, (text) => effectFact(layout, text).length <= EFFECT_ROWS)
+
+/** Lines the effect takes from a page's body, the blank one before it too. */
+export function effectRows(layout: Layout, changes: readonly Change[]): number {
+  const words = effectWords(layout, changes)
+  return words === '' ? 0 : effectFact(layout, words).length + 1
+}
 
 /** How many lines a page's body has at most. */
 export const bodyRoom = (layout: Layout, keys: string): number =>

@@ -4,6 +4,7 @@ import type { Effect, SessionEvent } from '../interview/stepped.ts'
 import { emptyJob, type Job } from '../job/job.ts'
 import { makePlan, type Plan } from '../plan/plan.ts'
 import { NicheworkError } from '../things/failure.ts'
+import { layoutOf } from './frame.ts'
 import type { HomeChoice } from './home.ts'
 import type { Key } from './keys/key.ts'
 import { homeOf, type ProgramPorts, type Running, showHome } from './running.ts'
@@ -15,7 +16,8 @@ export async function jobKey(run: Running, scene: JobScene, key: Key): Promise<v
   if (key.kind === 'key' && key.name === 'leave') return leaving(run, scene)
   switch (scene.kind) {
     case 'interview': {
-      const event = eventOf(key, scene.session)
+      const { size, look } = run.ports.window()
+      const event = eventOf(key, scene.session, layoutOf(size, look))
       return event === undefined ? undefined : happen(run, scene.session, event)
     }
     case 'done':

@@ -2,6 +2,7 @@ import type { Draft } from '../interview/draft.ts'
 import type { Column, Option } from '../things/field.ts'
 import { cellsOf, padCells } from './cells.ts'
 import { airy, type Frame, fact, type Layout, marked } from './frame.ts'
+import { rowWindow } from './row-window.ts'
 
 interface OptionView {
   readonly options: readonly Option[]
@@ -29,11 +30,9 @@ export function optionList(layout: Layout, view: OptionView): Frame {
 export function windowed(layout: Layout, rows: readonly Frame[], chosen: number, room: number): Frame {
   const all = rows.flat()
   if (all.length <= room) return all
-  const tallest = Math.max(...rows.map((r) => r.length))
-  const count = Math.max(1, Math.floor((room - 1) / tallest))
-  const from = Math.max(0, Math.min(chosen - Math.floor(count / 2), rows.length - count))
-  const shown = rows.slice(from, from + count)
-  return [...shown.flat(), ...fact(layout, '', `${from + 1} to ${from + shown.length} of ${rows.length}`)]
+  const heights = rows.map((r) => r.length)
+  const { from, to } = rowWindow(heights, Math.max(0, chosen), room - 1)
+  return [...rows.slice(from, to).flat(), ...fact(layout, '', `${from + 1} to ${to} of ${rows.length}`)]
 }
 
 interface TableView {

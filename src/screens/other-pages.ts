@@ -1,55 +1,13 @@
 import { isConfirmed } from '../interview/confirmed.ts'
 import { EMPTY_DRAFT } from '../interview/draft.ts'
-import { reviewCounts, reviewOf } from '../interview/review.ts'
 import type { Session } from '../interview/session.ts'
 import { draftHere } from '../interview/type-into.ts'
 import { fieldById } from '../job/fields.ts'
 import type { Message } from '../things/message.ts'
 import { showDayAndYear } from '../units/day.ts'
-import {
-  airy,
-  BLANK,
-  bodyRoom,
-  effectWords,
-  type Frame,
-  fact,
-  framed,
-  heading,
-  type Layout,
-  marked,
-  sentence,
-} from './frame.ts'
-import { windowed } from './lists.ts'
+import { airy, BLANK, effectWords, type Frame, fact, framed, heading, type Layout, marked, sentence } from './frame.ts'
 import { jobName, savedWords } from './place-words.ts'
 import { sayRows } from './question-page.ts'
-
-const KEYS = 'Enter go there · ↑ ↓ PgDn End move · Esc back · Ctrl+C leave'
-
-/** Check answers: what stops first, then every answer; Enter leads to the line's question and back. */
-export function reviewPage(layout: Layout, session: Session): Frame {
-  const lines = reviewOf(session.job, session.plan)
-  const chosen = session.page.kind === 'review' ? session.page.line : 0
-  const rows = lines.map((line, i) => {
-    const row = fact(layout, line.word, line.says, line.word === 'stop' || line.word === 'write' ? 'bold' : undefined)
-    return i === chosen ? marked(layout, row) : row
-  })
-  const top = [
-    ...sentence(layout, 'Is it all as it should be?', 'bold'),
-    BLANK,
-    ...sentence(layout, reviewCounts(lines)),
-    BLANK,
-  ]
-  const said = [
-    ...sayRows(layout, session.said),
-    ...(session.problem === '' ? [] : fact(layout, 'look', session.problem)),
-  ]
-  return framed(layout, {
-    head: heading(layout, `${jobName(session.job)} · Check answers`, savedWords(session)),
-    body: [...top, ...windowed(layout, rows, chosen, bodyRoom(layout, KEYS) - top.length - said.length), ...said],
-    effect: effectWords(layout, session.effect),
-    keys: KEYS,
-  })
-}
 
 const WEIGHT_WORDS = { stop: 'Stop:', confirm: 'Confirm:', note: 'note' } as const
 

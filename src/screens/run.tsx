@@ -38,10 +38,16 @@ export async function runInterview(o: InterviewOptions): Promise<number> {
   const screen = terminalScreen(o.stdout)
   const picture = watched<Draw>(() => [])
   const size = watched<Size>(sizeOf(o.stdout))
-  const ports = { ...o, show: (_: unknown, draw: Draw) => picture.set(draw), drawn: nextTurn }
+  const look = lookOf(o.env)
+  const ports = {
+    ...o,
+    show: (_: unknown, draw: Draw) => picture.set(draw),
+    window: () => ({ size: size.get(), look }),
+    drawn: nextTurn,
+  }
   const [program, ui] = await Promise.all([startProgram(ports, o.startAt?.jobId), loadUi()])
   screen.enter()
-  const drawn = ui.draw(o, { picture, size, look: lookOf(o.env) })
+  const drawn = ui.draw(o, { picture, size, look })
   const release = holdTerminal(o, screen, size, program)
   // While the person reads the first frame. What goes wrong in loading is said when a key asks for it.
   void nextTurn()

@@ -2,9 +2,10 @@ import type { JobStore } from '../archive/job-store.ts'
 import type { Session } from '../interview/session.ts'
 import type { Job } from '../job/job.ts'
 import type { Day } from '../units/day.ts'
-import { type Draw, inWindow } from './frame.ts'
+import { type Draw, inWindow, type Size } from './frame.ts'
 import { type Home, homePage } from './home.ts'
 import type { Key } from './keys/key.ts'
+import type { Look } from './look.ts'
 import type { Scene } from './scene.ts'
 
 /** The world the screens run in. */
@@ -20,6 +21,8 @@ export interface ProgramPorts {
   ) => Promise<{ path: string; files: number; job: Job }>
   /** Called with each new scene, and how it is drawn: the pages of a job are loaded with the first job. */
   readonly show: (scene: Scene, draw: Draw) => void
+  /** The window as it is now: how far a page leads depends on what is seen. */
+  readonly window: () => { readonly size: Size; readonly look: Look }
   /** Resolves once the last scene has been drawn: the plan is worked out after the echo frame, never before it. */
   readonly drawn: () => Promise<void>
 }

@@ -19,9 +19,10 @@ import {
 } from './frame.ts'
 import { type Home, homePage } from './home.ts'
 import type { Look } from './look.ts'
-import { helpPage, messagePage, reviewPage } from './other-pages.ts'
+import { helpPage, messagePage } from './other-pages.ts'
 import { jobName } from './place-words.ts'
 import { questionPage } from './question-page.ts'
+import { reviewPage } from './review-page.ts'
 
 /** What the whole screen shows. */
 export type Scene = { readonly kind: 'home'; readonly home: Home } | JobScene

@@ -3,7 +3,9 @@ import type { LineEdit } from '../interview/line.ts'
 import type { Session } from '../interview/session.ts'
 import type { SessionEvent } from '../interview/stepped.ts'
 import { draftHere } from '../interview/type-into.ts'
+import type { Layout } from './frame.ts'
 import type { Key, KeyName } from './keys/key.ts'
+import { reviewPageMove } from './review-page.ts'
 
 const PAGE = 10
 const ALL = 100_000
@@ -25,15 +27,16 @@ const MOVES: Partial<Readonly<Record<KeyName, number>>> = {
   'page-down': PAGE,
 }
 const REVIEW_MOVES: Partial<Readonly<Record<KeyName, number>>> = {
-  ...MOVES,
+  up: -1,
+  down: 1,
   home: -ALL,
   end: ALL,
   tab: 1,
   'shift-tab': -1,
 }
 
-/** What a key means on the page the person looks at; undefined = nothing here. */
-export function eventOf(key: Key, session: Session): SessionEvent | undefined {
+/** What a key means on the page the person looks at, laid out as it is seen; undefined = nothing here. */
+export function eventOf(key: Key, session: Session, layout: Layout): SessionEvent | undefined {
   if (key.kind === 'paste') return { kind: 'edit', edit: { kind: 'insert', text: key.text } }
   if (key.kind === 'text') return textEvent(key.text, session)
   switch (key.name) {
@@ -46,7 +49,7 @@ export function eventOf(key: Key, session: Session): SessionEvent | undefined {
     case 'f4':
       return { kind: 'review' }
     default:
-      return otherKey(key.name, session)
+      return otherKey(key.name, session, layout)
   }
 }
 
@@ -57,9 +60,14 @@ function textEvent(text: string, session: Session): SessionEvent {
   return { kind: 'edit', edit: { kind: 'insert', text } }
 }
 
-function otherKey(name: KeyName, session: Session): SessionEvent | undefined {
-  const by = session.page.kind === 'review' ? REVIEW_MOVES[name] : MOVES[name]
+function otherKey(name: KeyName, session: Session, layout: Layout): SessionEvent | undefined {
+  const by = session.page.kind === 'review' ? reviewMove(name, session, layout) : MOVES[name]
   if (by !== undefined) return { kind: 'move', by }
   const edit = EDITS[name]
   return edit === undefined ? undefined : { kind: 'edit', edit }
+}
+
+function reviewMove(name: KeyName, session: Session, layout: Layout): number | undefined {
+  if (name === 'page-down') return reviewPageMove(layout, session, 'down')
+  return name === 'page-up' ? reviewPageMove(layout, session, 'up') : REVIEW_MOVES[name]
 }

@@ -7,10 +7,11 @@ import { enter } from '../../src/interview/enter.ts'
 import { messagePageOf, type Session, startSession } from '../../src/interview/session.ts'
 import { title } from '../../src/job/chapters/job.ts'
 import { bays } from '../../src/job/chapters/wall.ts'
+import { FIELDS } from '../../src/job/fields.ts'
 import { emptyJob, type Job, withAnswer } from '../../src/job/job.ts'
 import { makePlan } from '../../src/plan/plan.ts'
 import { cellsOf } from '../../src/screens/cells.ts'
-import { lineText, type Size } from '../../src/screens/frame.ts'
+import { fact, layoutOf, lineText, type Size } from '../../src/screens/frame.ts'
 import { sceneFrame } from '../../src/screens/scene.ts'
 import { day } from '../../src/units/day.ts'
 
@@ -122,4 +123,12 @@ it('a window that is too small gets one sentence', () => {
   expect(lines.map(lineText).join(' ')).toBe(
     'Make the window at least 60 wide and 20 high (now 52×18). Your answers are saved.',
   )
+})
+
+it('no word of the left column is cut, whatever the window', () => {
+  const narrow = layoutOf({ columns: 60, rows: 20 }, UNICODE)
+  for (const { short } of FIELDS) {
+    const words = fact(narrow, short, 'x').map((line) => (line[1]?.text ?? '').trim())
+    expect(words.join(' ').trim()).toBe(short)
+  }
 })

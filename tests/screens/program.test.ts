@@ -21,6 +21,7 @@ function ports(
     today: day('2026-11-12'),
     newId: () => `job-${String(++ids).padStart(4, '0')}`,
     show: () => undefined,
+    window: () => ({ size: { columns: 80, rows: 24 }, look: LOOK }),
     drawn: async () => undefined,
     writePacket: async (job) => ({ path: '/out/packet.zip', files: 12, job }),
     ...more,
