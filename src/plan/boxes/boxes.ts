@@ -131,6 +131,7 @@ function boxAt(
     insideDepth: less(at.depth, make.back, make.backFit === 'grooved' ? make.carcass : ZERO),
     looseShelves: looseShelvesOf(context, run.boxHeight, make.carcass),
     backGap: backGapOf(context, run),
-    waitsFor: [...run.waitsFor, ...run.wall.waits.depth],
+    // A device behind a box is cut out of it, or moves the joint to the next one.
+    waitsFor: [...run.waitsFor, ...run.wall.waits.depth, ...run.wall.waits.devices],
   }
 }

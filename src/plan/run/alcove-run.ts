@@ -56,7 +56,7 @@ export function alcoveRun(context: PlanContext, level: RunLevel, wall: AlcoveWal
     left: sideOf(kinds[0], gapsAlong(wall, level, 'left', startX)),
     right: sideOf(kinds[1], gapsAlong(wall, level, 'right', sum(startX, width))),
     fillerNominal: nominal,
-    waitsFor: runWaits(wall, level),
+    waitsFor: runWaits(level),
   }
 }
 
@@ -84,9 +84,5 @@ export function boxCountOf(context: PlanContext, wall: RunnableWall, width: Leng
   )
 }
 
-/** What the place and height of a run rest on. A tall one also rests on the ceiling. */
-export const runWaits = (wall: RunnableWall, level: Pick<RunLevel, 'kind'>): Run['waitsFor'] => [
-  ...wall.waits.widths,
-  ...wall.waits.baseboard,
-  ...(level.kind === 'tall' ? wall.waits.ceiling : []),
-]
+/** What the place and height of a run rest on. */
+export const runWaits = ({ wall, waitsFor }: RunLevel): Run['waitsFor'] => [...wall.waits.widths, ...waitsFor]

@@ -40,7 +40,7 @@ export function flatRun(context: PlanContext, level: RunLevel, wall: FlatWall): 
     left: sideOf(left, left === 'gable' ? [ZERO] : [startX]),
     right: sideOf(right, right === 'gable' ? [ZERO] : [gapRight]),
     fillerNominal: nominal,
-    waitsFor: runWaits(wall, level),
+    waitsFor: runWaits(level),
   }
 }
 

@@ -83,6 +83,8 @@ interface Frame extends Section {
   readonly height: Length
 }
 
+type FramePart = Pick<Part, 'length' | 'placement'> & Partial<Pick<Part, 'details' | 'waitsFor'>>
+
 function frameParts(context: PlanContext, here: StandingRun, frame: Frame): readonly Part[] {
   const { run, carcass: t } = here
   const length = context.cut.down(less(frame.to, frame.from))
@@ -91,10 +93,12 @@ function frameParts(context: PlanContext, here: StandingRun, frame: Frame): read
   const z = less(here.plinth, frame.height)
   const joints = jointsOf(here).filter((joint) => joint > frame.from && joint < frame.to).length
   const count = crossPieces({ length, pitch: context.figures.length('plinth.cross-pitch'), boxes: joints + 1 })
-  const waitsFor = [...run.waitsFor, ...run.wall.waits.depth]
-  const part = (id: string, piece: string, size: Pick<Part, 'length' | 'placement' | 'details'>, also: Part['waitsFor']) =>
+  const { depth, floor } = run.wall.waits
+  const waitsFor = [...run.waitsFor, ...depth]
+  const part = (id: string, piece: string, rest: FramePart) =>
     madePart({
-      ...size,
+      waitsFor,
+      ...rest,
       id: `${run.bay.id}/plinth-${frame.number}/${id}`,
       mark: runPartMark(run.bay, 'U', frame.number),
       piece,
@@ -105,13 +109,12 @@ function frameParts(context: PlanContext, here: StandingRun, frame: Frame): read
       thickness: t,
       material: mdf(t),
       shows: 'nothing',
-      waitsFor: [...waitsFor, ...also],
     })
   const rails = (['back', 'front'] as const).map((side) => {
     const y = side === 'back' ? backY : less(sum(backY, frame.depth), t)
     return part(`rail-${side}`, 'rail', {
       length,
-      details: side === 'front' ? packers(context, here, frame) : [],
+      ...(side === 'front' ? { details: packers(context, here, frame), waitsFor: [...waitsFor, ...floor] } : {}),
       placement: { x, y, z, dx: length, dy: t, dz: frame.height },
     })
   })

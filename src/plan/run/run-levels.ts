@@ -1,4 +1,5 @@
 import { baseboardFate, boxHeight, boxKind, crownFate, kick, kickSet, tallHeight } from '../../job/chapters/cabinets.ts'
+import type { QuestionKey } from '../../things/field.ts'
 import { formula } from '../../things/formula.ts'
 import { type Length, less, longest, shortest, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -10,6 +11,8 @@ export interface RunLevel {
   readonly kind: 'base' | 'tall'
   readonly z0: Length
   readonly z1: Length
+  /** Measurements still to take that its foot and top rest on: the plinth is shared, so the baseboards of all runs. */
+  readonly waitsFor: readonly QuestionKey[]
 }
 
 export interface Levels {
@@ -55,9 +58,12 @@ export function levelsOf(context: PlanContext, survey: Survey): Levels {
     value: figures.length('kick.set-back'),
     because: 'room for toes',
   }))
+  const baseboards =
+    settle.asked(baseboardFate, undefined) === 'cut' ? [] : standing.flatMap((s) => s.wall.waits.baseboard)
   const runs = standing.map(({ wall, kind }) => ({
     wall,
     kind,
+    waitsFor: [...baseboards, ...(kind === 'tall' ? wall.waits.ceiling : [])],
     z0: plinth,
     z1: sum(
       plinth,

@@ -1,15 +1,7 @@
-import {
-  alignShelves,
-  edgeThickness,
-  shelfHeights,
-  shelfLoad,
-  shelfThickness,
-  skinThickness,
-} from '../../job/chapters/shelves.ts'
-import { answerOf } from '../../job/job.ts'
+import { alignShelves, edgeThickness, shelfLoad, skinThickness } from '../../job/chapters/shelves.ts'
 import { hollowShelf } from '../../kinds/shelf/hollow.ts'
 import { type Contribution, merged, NOTHING } from '../../things/contribution.ts'
-import { type Field, NOT_MEASURED, type QuestionKey } from '../../things/field.ts'
+import type { QuestionKey } from '../../things/field.ts'
 import type { NamedBay } from '../../things/place.ts'
 import type { Length } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -26,6 +18,7 @@ import { shelfRoom } from './shelf-heights.ts'
 import { countShelves, heightsOf, type ShelfLines } from './shelf-layout.ts'
 import { cleatCount, type ShelfAt, shelfJoints, shelfParts } from './shelf-parts.ts'
 import { shelfPressure } from './shelf-strength.ts'
+import { type SharedWaits, shelfWaits } from './shelf-waits.ts'
 
 /** One floating shelf. z = its upper face; x offsets in the bay's own axes. */
 export interface Shelf {
@@ -72,7 +65,11 @@ export function shelves(context: PlanContext, survey: Survey, tops: TopPlan, man
     .map(({ room, count }) => shelfBay(context, room, { count, panels, span: tops.spans.get(room.wall.bay.id) }))
   const bays = unsettled.map((bay) => withShelfThickness(context, bay, lines.aligned ? unsettled : [bay]))
   const mantelWaits = mantel.breasts.flatMap((b) => (b.mantel === undefined ? [] : b.waitsFor))
-  const built = bays.map((bay) => shelvesOf(context, bay, { bays, lines, panels, mantelWaits }))
+  const built = bays.map((bay) => {
+    const together = lines.aligned ? walls : [bay.room.wall]
+    const waits = { together, below: tops.restsOn, mantel: mantelWaits }
+    return shelvesOf(context, bay, { bays, lines, panels, waits })
+  })
   const over = built.map(({ bay, ats }) => ({ wall: bay.room.wall, shelves: ats.map((at) => at.shelf) }))
   return {
     shelves: over.flatMap((o) => o.shelves),
@@ -105,8 +102,7 @@ interface Among {
   readonly bays: readonly ShelfBay[]
   readonly lines: ShelfLines
   readonly panels: ShelfPanels
-  /** What the mantel line still waits for. */
-  readonly mantelWaits: readonly QuestionKey[]
+  readonly waits: SharedWaits
 }
 
 function shelvesOf(context: PlanContext, bay: ShelfBay, among: Among) {
@@ -151,32 +147,7 @@ function shelfAt(
     offsetRight: body.offsetRight,
     cleatTop: hollowShelf.cleatTop(at.z, bay.make),
     sag: hollowShelf.sag(shelfPlaceOf(body, bay), bay.make, among.panels.pressure),
-    waitsFor: shelfWaits(context, bay, among),
+    waitsFor: shelfWaits(context, bay, among.waits),
   }
   return { bay, shelf, body, firstCleat: at.index * cleatCount(bay) + 1 }
 }
-
-/**
- * Widths and depth always; studs where it hangs on its back. While heights or thickness are the rule's own also what they
- * rest on: every bay it lines up with, and the mantel.
- */
-function shelfWaits({ job }: PlanContext, bay: ShelfBay, { bays, lines, mantelWaits }: Among): readonly QuestionKey[] {
-  const { wall } = bay.room
-  const isTyped = (field: Field) => {
-    const answer = answerOf(job, field, wall.bay.id)
-    return answer !== undefined && answer !== NOT_MEASURED
-  }
-  const hangs = bay.left === 'free' || bay.right === 'free'
-  const together = (lines.aligned ? bays : [bay]).map((b) => b.room.wall.waits)
-  const spans = together.flatMap((w) => [...w.widths, ...w.depth])
-  const heights = [...spans, ...together.flatMap((w) => [...w.ceiling, ...w.baseboard]), ...mantelWaits]
-  return unique([
-    ...wall.waits.widths,
-    ...wall.waits.depth,
-    ...(isTyped(shelfHeights) ? [] : heights),
-    ...(isTyped(shelfThickness) ? [] : spans),
-    ...(hangs ? wall.waits.fixing : []),
-  ])
-}
-
-const unique = (keys: readonly QuestionKey[]): readonly QuestionKey[] => [...new Set(keys)]

@@ -41,7 +41,12 @@ export function counterOf(context: PlanContext, on: CounterOn): Contribution & {
   }
 }
 
-const waitsOf = ({ run }: CounterOn): readonly QuestionKey[] => [...run.waitsFor, ...run.wall.waits.depth]
+/** A device behind it moves the boxes, and with them the joints between its lengths. */
+const waitsOf = ({ run }: CounterOn): readonly QuestionKey[] => [
+  ...run.waitsFor,
+  ...run.wall.waits.depth,
+  ...run.wall.waits.devices,
+]
 
 function bodyOf(context: PlanContext, { run, boxes, thickness, gable }: CounterOn): BodyShape {
   const { figures, cut } = context

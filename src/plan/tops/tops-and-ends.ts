@@ -1,5 +1,6 @@
 import { counter, counterThickness } from '../../job/chapters/cabinets.ts'
 import { type Contribution, merged } from '../../things/contribution.ts'
+import type { QuestionKey } from '../../things/field.ts'
 import { type Length, sum } from '../../units/length.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
@@ -20,6 +21,8 @@ export interface TopPlan {
   readonly counterTop: ReadonlyMap<string, Length>
   /** What the boxes of a bay take up along its wall, with gables and overhang. */
   readonly spans: ReadonlyMap<string, Stretch>
+  /** Measurements still to take that those heights and stretches rest on, by bay id. */
+  readonly restsOn: ReadonlyMap<string, readonly QuestionKey[]>
   readonly contribution: Contribution
 }
 
@@ -33,6 +36,7 @@ export function topsAndEnds(context: PlanContext, slots: Slots, boxes: BoxPlan, 
   return {
     counterTop: new Map(built.map((b) => [b.run.bay.id, b.top])),
     spans: new Map(built.map((b) => [b.run.bay.id, b.span])),
+    restsOn: new Map(built.map((b) => [b.run.bay.id, b.run.waitsFor])),
     contribution: merged(...built.map((b) => b.contribution)),
   }
 }

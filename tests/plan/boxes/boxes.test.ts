@@ -73,7 +73,14 @@ describe('boxes', () => {
 
   it.each([
     ['returns too shallow', alcove.put(returns, 'a', [mm(240), mm(240)]).job, 'S5'],
-    ['boxes proud of the breast', alcove.put(boxDepth, 'a', mm(390)).job, 'C4'],
+    // 6 behind the box, 2 and 18 for bumper and door, 400 of return: fronts flush with its edge at 394.
+    ['doors proud of the breast', alcove.put(boxDepth, 'a', mm(375)).job, 'C4'],
+    ['box fronts flush with the end of the return', alcove.put(boxDepth, 'a', mm(394)).job, 'C4'],
+    [
+      'box fronts past it, where no wall is left for filler and kick plate',
+      alcove.put(boxDepth, 'a', mm(395)).job,
+      'S5',
+    ],
     [
       'a loose shelf beyond any lip',
       alcove.put(boxCount, 'a', 1).put(widths, 'a', [{ height: ZERO, back: mm(2400), front: mm(2400) }]).job,
@@ -84,9 +91,20 @@ describe('boxes', () => {
     expect(codes(job)).toContain(code)
   })
 
+  it('past the return are cleared by each depth that is named: behind it with their doors, then with their fronts', () => {
+    const [stop] = runsOf(alcove.put(boxDepth, 'a', mm(450)).job).messages.filter((m) => m.code === 'S5')
+    const offered = stop!.fixes.flatMap((f) => f.answers).filter((a) => a.key === 'a.boxDepth')
+    const codesAt = offered.map((a) => codes(alcove.put(boxDepth, 'a', a.value as Length).job))
+    expect(offered.map((a) => inMm(a.value as Length))).toEqual([374, 394])
+    expect(codesAt.map((c) => [c.includes('S5'), c.includes('C4')])).toEqual([
+      [false, false],
+      [false, true],
+    ])
+  })
+
   it('wait for the measurements their sizes rest on', () => {
     const plan = runsOf(wallOf('metric', ['alcove']).job)
-    expect(plan.part('a/box-1/side-left').waitsFor).toEqual(['a.widths', 'a.baseboard', 'a.returns'])
+    expect(plan.part('a/box-1/side-left').waitsFor).toEqual(['a.widths', 'a.baseboard', 'a.returns', 'a.devices'])
     expect(runsOf(wallOf('metric', ['alcove']).put(boxKind, 'a', 'tall').job).part('a/box-1/back').waitsFor).toContain(
       'a.ceiling',
     )

@@ -214,6 +214,7 @@ describe('what holds a shelf', () => {
     const put = one
       .put(shelfCount, 'a', 1)
       .put(shelfHeights, 'a', [in_(60)])
+      .put(shelfThickness, 'a', in_(2))
       .put(studs, 'a', 'not measured' as never)
     const { parts } = plan(put.job)
     expect(parts.find((p) => p.id === 'a/shelf-1/cleat-back')?.waitsFor).toEqual(['a.studs'])
