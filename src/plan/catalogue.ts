@@ -1,6 +1,7 @@
 import type { MessageKind } from '../things/message.ts'
 import {
   boxDoesNotTilt,
+  boxesPastReturn,
   boxesStandProud,
   boxTooShallow,
   looseShelfSags,
@@ -81,6 +82,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   gapTooWideForCaulk,
   boxDoesNotTilt,
   boxTooShallow,
+  boxesPastReturn,
   shelfTooShallow,
   cutOutMeetsPart,
   deviceBuried,

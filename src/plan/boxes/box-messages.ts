@@ -13,14 +13,14 @@ export const boxDoesNotTilt = messageKind<{ height: string; depth: string; room:
   }),
 })
 
-export const boxTooShallow = messageKind<{ depth: string; least: string; short: string }>({
+export const boxTooShallow = messageKind<{ depth: string; least: string; short: string; way: string }>({
   code: 'S5',
   weight: 'stop',
   source: PRACTICE,
   says: (v) => ({
     short: `The boxes would be only ${v.depth} deep; the least is ${v.least}.`,
     why: 'The shallower return, the doors and the space behind the box leave no more.',
-    todo: `It is short by ${v.short}: let the boxes stand proud of the breast, or build none here.`,
+    todo: `It is short by ${v.short}: ${v.way}.`,
   }),
 })
 
@@ -30,8 +30,19 @@ export const boxesStandProud = messageKind<{ by: string }>({
   source: PRACTICE,
   says: (v) => ({
     short: `The door faces stand ${v.by} in front of the shallower return.`,
-    why: 'The end of the run shows past the breast and needs a finished face there.',
+    why: 'The edges of the doors show past the end of the return, and a counter ends behind them.',
     todo: 'Say yes if that is wanted, or make the boxes shallower.',
+  }),
+})
+
+export const boxesPastReturn = messageKind<{ by: string; most: string; withDoors: string }>({
+  code: 'S5',
+  weight: 'stop',
+  source: 'geometry',
+  says: (v) => ({
+    short: `The box fronts would stand ${v.by} in front of the shallower return.`,
+    why: 'Filler, kick plate and counter end at the return’s wall; past its edge there is none, and a finished end for boxes that stand out there is not planned.',
+    todo: `The deepest boxes whose doors stay behind it are ${v.withDoors}; whose fronts do, ${v.most}.`,
   }),
 })
 

@@ -9,11 +9,12 @@ import {
   tallHeight,
 } from '../../job/chapters/cabinets.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
-import { type Message, raise } from '../../things/message.ts'
+import { type Fix, type Message, raise } from '../../things/message.ts'
 import { type Length, less, longest, over, shortest, size, sum, ZERO } from '../../units/length.ts'
 import { backGapOf, leafReach } from '../boxes/box-depth.ts'
 import {
   boxDoesNotTilt,
+  boxesPastReturn,
   boxesStandProud,
   boxTooShallow,
   looseShelfSags,
@@ -24,6 +25,7 @@ import type { RunOfBoxes } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { recessDepth } from '../survey/outline.ts'
 import { crownDropOf } from './run-levels.ts'
+import type { Run } from './slot.ts'
 import { boxTooNarrow } from './slot-messages.ts'
 
 /** What stands in the way of the boxes of one run, or must be agreed to. */
@@ -60,17 +62,25 @@ function shallow(context: PlanContext, built: RunOfBoxes): readonly Message[] {
   const least = figures.length('box.depth-least')
   if (built.depth >= least) return []
   const key = questionKey(built.run.bay.id, boxDepth)
+  const most = closesOnReturn(context, built.run) ? recessDepth(built.run.wall) : undefined
+  const staysInside = most === undefined || sum(backGapOf(context, built.run), least) <= most
   const fixes = [
-    { says: `${show.withUnit(least)} deep, proud of the breast`, answers: [{ key, value: least }] },
-    { says: 'no boxes here', answers: [{ key: questionKey(built.run.bay.id, boxKind), value: 'none' }] },
+    ...(staysInside ? [{ says: `${show.withUnit(least)} deep`, answers: [{ key, value: least }] }] : []),
+    noBoxes(built.run),
   ]
   const values = {
     depth: show.withUnit(built.depth),
     least: show.withUnit(least),
     short: show.withUnit(less(least, built.depth)),
+    way: staysInside ? `make them ${show.withUnit(least)} deep, or build none here` : 'build none here',
   }
   return [raise(boxTooShallow, { ...at(built, boxDepth.id), fixes }, values)]
 }
+
+const noBoxes = ({ bay }: Run): Fix => ({
+  says: 'no boxes here',
+  answers: [{ key: questionKey(bay.id, boxKind), value: 'none' }],
+})
 
 function doNotFill(context: PlanContext, { askedTotal, ...built }: RunOfBoxes): readonly Message[] {
   if (askedTotal === undefined) return []
@@ -107,12 +117,40 @@ function tilt(context: PlanContext, built: RunOfBoxes): readonly Message[] {
   return [raise(boxDoesNotTilt, { about: key, place: run.bay.name, fixes }, values)]
 }
 
+/** Doors may stand past the return; box fronts may not where fillers, kick plate and counter end at its wall. */
 function proud(context: PlanContext, built: RunOfBoxes): readonly Message[] {
+  const { show } = context
   const { run, depth } = built
   const returnDepth = recessDepth(run.wall)
   if (returnDepth === undefined || built.boxes.length === 0) return []
-  const by: Length = less(sum(backGapOf(context, run), depth, leafReach(context)), returnDepth)
-  return by > 0 ? [raise(boxesStandProud, at(built, boxDepth.id), { by: context.show.withUnit(by) })] : []
+  const fronts: Length = less(sum(backGapOf(context, run), depth), returnDepth)
+  if (fronts > 0 && closesOnReturn(context, run)) return [pastReturn(context, built, fronts)]
+  const by = sum(fronts, leafReach(context))
+  return by > 0 ? [raise(boxesStandProud, at(built, boxDepth.id), { by: show.withUnit(by) })] : []
+}
+
+/** A run in an alcove, and on a flat wall one that is closed to the breast beside it; a gable is finished all the way. */
+const closesOnReturn = ({ bays }: PlanContext, run: Run): boolean =>
+  run.wall.kind === 'alcove' ||
+  (['left', 'right'] as const).some(
+    (side) =>
+      bays[run.bay.index + (side === 'left' ? -1 : 1)]?.kind === 'breast' &&
+      (run[side].fit === 'filler' || run[side].fit === 'caulk'),
+  )
+
+function pastReturn(context: PlanContext, built: RunOfBoxes, fronts: Length): Message {
+  const { show, cut, figures } = context
+  const { run, depth } = built
+  const key = questionKey(run.bay.id, boxDepth)
+  const most = cut.down(less(depth, fronts))
+  const withDoors = cut.down(less(most, leafReach(context)))
+  const depths = [...new Set([withDoors, most])].filter((value) => value >= figures.length('box.depth-least'))
+  const fixes = [
+    ...depths.map((value) => ({ says: `boxes ${show.withUnit(value)} deep`, answers: [{ key, value }] })),
+    noBoxes(run),
+  ]
+  const values = { by: show.withUnit(fronts), most: show.withUnit(most), withDoors: show.withUnit(withDoors) }
+  return raise(boxesPastReturn, { ...at(built, boxDepth.id), fixes }, values)
 }
 
 function sag(context: PlanContext, built: RunOfBoxes): readonly Message[] {
