@@ -192,6 +192,50 @@ describe('every formula gives the figure that stands beside it', () => {
   })
 })
 
+describe('the office’s workbooks', () => {
+  it.each(['office/purchase-list.xlsx', 'office/costing.xlsx'])(
+    '%s: head in sight, printed to the page’s width, currency named once a sheet',
+    (path) => {
+      const parts = unzipSync(file(path).bytes)
+      const sheets = Object.keys(parts).filter((name) => name.startsWith('xl/worksheets/sheet'))
+      for (const name of sheets) {
+        const xml = strFromU8(parts[name] ?? new Uint8Array())
+        expect(xml, name).toMatch(/ySplit="1"[^>]*state="frozen"/)
+        expect(xml, name).toMatch(/fitToHeight="0"/)
+      }
+      for (const cells of rawSheets(file(path).bytes).values()) {
+        const named = [...cells.values()].filter((cell) => /, USD$/.test(cell.value ?? ''))
+        expect(named.length).toBeLessThanOrEqual(1)
+      }
+    },
+  )
+
+  it('mark every price that is made up', () => {
+    const invented = plan.purchases.filter((p) => p.priceKnown === 'invented').length
+    const cells = [...(rawSheets(file('office/purchase-list.xlsx').bytes).get('Purchases')?.values() ?? [])]
+    expect(invented).toBeGreaterThan(5)
+    expect(cells.filter((cell) => cell.value === 'invented: ask')).toHaveLength(invented)
+  })
+})
+
+describe('the quote', () => {
+  it('is two pages: each bay in words, what is left out, the tax and its own line, what was agreed', async () => {
+    const pages = await pdfPages(file('client/quote.pdf').bytes)
+    const text = pages.join(' ')
+    expect(pages.length).toBeLessThanOrEqual(2)
+    for (const bay of plan.bays) expect(text.toLowerCase()).toContain(`${bay.name}: `)
+    expect(text).toContain('What it leaves out')
+    expect(text).toContain(`Tax ${plan.price.rates.tax} %`)
+    expect(text).toContain(showMoney(plan.price.tax))
+    expect(text).toContain('stands against the side of the chimney breast')
+  })
+
+  it('does not trouble the client with how sheets are carried', async () => {
+    expect(plan.messages.some((m) => m.weight === 'confirm' && m.about.endsWith('secondPair'))).toBe(true)
+    expect((await pdfPages(file('client/quote.pdf').bytes)).join(' ')).not.toMatch(/people lift/)
+  })
+})
+
 describe('the cut list', () => {
   it('holds every part made here once, none that is bought, and is read by another program', async () => {
     const sheets = [...rawSheets(file('helper/cut-list.xlsx').bytes).keys()].filter((name) => name !== 'Key')

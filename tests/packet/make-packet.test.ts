@@ -2,11 +2,15 @@ import { createHash } from 'node:crypto'
 import { unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { PacketHeld } from '../../src/packet/allowed.ts'
+import { withIssue } from '../../src/packet/issue.ts'
 import { packPlan } from '../../src/packet/make-packet.ts'
 import { openPacket } from '../../src/packet/open-packet.ts'
+import { changesSince, issuedParts } from '../../src/plan/compare/compare.ts'
 import { makePlan } from '../../src/plan/plan.ts'
-import { DiskProblem } from '../../src/things/failure.ts'
+import { DiskProblem, TemplateBroken } from '../../src/things/failure.ts'
 import { messageKind, raise } from '../../src/things/message.ts'
+import { day } from '../../src/units/day.ts'
+import { inchPlan } from '../documents/fixture.ts'
 import { disksAfterCrash } from '../ports/crash.ts'
 import { EMPTY_DISK, memoryFiles, type Operation, systemError } from '../ports/memory-files.ts'
 import { packed, paper, smallOrder } from './fixture.ts'
@@ -141,5 +145,28 @@ describe('a packet that must not be written', () => {
     const messages = [raise(held, { about: 'a.widths', place: 'alcove' }, { gap: 1 })]
     await expect(packPlan({ ...makePlan(order.job, 'quick'), messages }, order)).rejects.toThrow(PacketHeld)
     expect(files.operations).toEqual([])
+  })
+
+  it('names a broken text before any document is made, and nothing is written', async () => {
+    const files = memoryFiles()
+    const begun: string[] = []
+    const { assets } = smallOrder(files)
+    const broken = { ...assets, templates: { ...assets.templates, 'care.md': 'Keep it dry, {{ clinet }}' } }
+    const order = smallOrder(files, { assets: broken, onProgress: ({ says }) => begun.push(says) })
+    await expect(packed(order)).rejects.toThrow(TemplateBroken)
+    expect(begun).toEqual([])
+    expect(files.operations).toEqual([])
+  })
+})
+
+describe('what a packet remembers of its parts', () => {
+  it('is what the next one compares with: nothing changed when nothing did', () => {
+    const plan = inchPlan()
+    const job = withIssue(plan, { revision: 1, date: day('2026-11-26'), tool: 'test' })
+    const [issue] = job.issued
+    if (issue === undefined) throw new Error('no issue was noted')
+    expect(issue.parts).toEqual(issuedParts(plan))
+    expect(Object.keys(issue.parts).length).toBeGreaterThan(50)
+    expect(changesSince(issue, plan)).toEqual([])
   })
 })

@@ -21,7 +21,7 @@ export const installSequence: PacketDocument = {
   },
 }
 
-/** The place and its dangers, the days in the workshop, the days on site. */
+/** The place and its dangers, then the days in the workshop and on site as they come. */
 export function installPaper(view: ForHelper, assets: Assets): Paper {
   const days = daysOfWork(view.tasks)
   const siteDays = days.filter((day) => day.place === 'site').length

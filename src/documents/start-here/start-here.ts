@@ -43,7 +43,7 @@ const contentsOf = (plan: Plan, others: readonly PacketDocument[]): readonly Con
     return held.length === 0 ? [] : [{ folder, says: `${held.join(', ')}${beside}` }]
   })
 
-/** How many of each list are tried for one page, most first (of lists that also stand elsewhere one less); the rest is named by its number. */
+/** How many of each list are tried for one page, most first (of notes one less); the rest is named by its number. */
 const MOST = [8, 5, 3, 2, 1] as const
 /** Letters of marks, and of a sentence, before the rest is left to the other papers. */
 const LETTERS = { marks: 90, sentence: 130 } as const
@@ -110,15 +110,15 @@ function waitingFact({ question, marks, joints }: Waiting): Fact {
 const shortened = (text: string): string =>
   text.length <= LETTERS.marks ? text : `${text.slice(0, text.lastIndexOf(', ', LETTERS.marks))} and others`
 
-/** What leaves when, and what one person does not carry alone. */
+/** What leaves when, and what one person does not carry alone; why is in the install sequence. */
 function datesAndHands({ orders, twoPeople }: ForHelper, most: number): readonly Block[] {
   if (orders.length + twoPeople.size === 0) return []
-  const heavy = [...twoPeople].map(([mark, why]) => cutAt(`${mark}: ${why}`))
+  const heavy = [...twoPeople.keys()]
+  const more = heavy.length > most ? [`${heavy.length - most} more, see the install sequence`] : []
   return [
     heading('Dates and hands'),
     ...factOf('order by', orders.map(orderWords)),
-    ...factOf('two people', heavy.slice(0, most - 1)),
-    ...rest(heavy.length - Math.max(0, most - 1), 'more to carry by two: see the install sequence'),
+    ...factOf('two people', [...heavy.slice(0, most), ...more]),
   ]
 }
 

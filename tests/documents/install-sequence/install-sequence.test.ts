@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type ForHelper, forHelper } from '../../../src/documents/audience.ts'
 import type { Block } from '../../../src/documents/block.ts'
+import { daysOfWork } from '../../../src/documents/install-sequence/days-of-work.ts'
 import { installPaper } from '../../../src/documents/install-sequence/install-sequence.ts'
 import { writePdf } from '../../../src/documents/write/pdf.ts'
 import { ASSETS, STAMP } from '../assets.ts'
@@ -37,6 +38,16 @@ describe('the install sequence of a small job', () => {
         expect(lines.filter((line) => line.endsWith(caution)).length, `${day.text}: ${caution}`).toBeLessThanOrEqual(1)
       }
     }
+  })
+
+  it('goes through the days in their order, its steps numbered through', () => {
+    const days = daysOfWork(view.tasks)
+    const dates = days.map((day) => day.day)
+    expect(dates).toEqual([...dates].sort())
+    const numbers = days.flatMap((day) => day.tasks.map((step) => step.number))
+    expect(numbers).toEqual(numbers.map((_, i) => i + 1))
+    // What may hold lead or asbestos is looked at before anything is sawn.
+    expect(days[0]?.tasks.some((step) => step.task.title.startsWith('Lead'))).toBe(true)
   })
 
   it('leaves no caution of any step out', () => {

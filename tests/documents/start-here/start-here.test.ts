@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { forHelper } from '../../../src/documents/audience.ts'
+import { orderWords } from '../../../src/documents/order-days.ts'
 import { newestBefore } from '../../../src/documents/part-changes.ts'
+import { SHOP_ORDER, SHOPS } from '../../../src/documents/shop-words.ts'
 import { startHerePapers } from '../../../src/documents/start-here/start-here.ts'
 import { writeOnePage } from '../../../src/documents/write/pdf.ts'
 import { issuedParts } from '../../../src/plan/compare/compare.ts'
@@ -63,5 +65,34 @@ describe('start here', () => {
     expect(pages[0]).toContain('□□ the long room')
     expect(pages[0]).toContain('HOLD')
     expect(pages[0]).toMatch(/\d+ more parts changed/)
+  })
+})
+
+describe('start here of a wall with a measurement missing', () => {
+  it('has a blank to write in, the days orders leave, what two carry, and what was assumed', async () => {
+    const contents = [{ folder: 'helper/', says: 'cut list' }]
+    const given = { view, contents, assets: ASSETS, stamp: STAMP }
+    const [text = ''] = await pdfPages(await writeOnePage(startHerePapers(given), ASSETS, STAMP))
+    expect(view.waiting.length).toBeGreaterThan(0)
+    expect(text).toMatch(/HOLD.*____/)
+    expect(view.orders.length).toBeGreaterThan(1)
+    for (const order of view.orders) expect(text).toContain(orderWords(order))
+    expect(view.twoPeople.size).toBeGreaterThan(0)
+    for (const mark of view.twoPeople.keys()) expect(text).toContain(mark)
+    expect(view.notes.length).toBeGreaterThan(0)
+    for (const { code, places } of view.notes.slice(0, 1)) {
+      expect(text).toContain(code)
+      expect(text).toContain(places.join(', '))
+    }
+  })
+
+  it('lists a shop to order from only when something comes from it', () => {
+    const used = new Set<string>([...plan.purchases.map((p) => p.shop), ...plan.supply.requests.map((r) => r.id)])
+    const named = view.orders.flatMap((order) => order.shops)
+    expect(new Set(named).size).toBe(named.length)
+    for (const { shop } of plan.calendar.orderBy) {
+      const word = SHOP_ORDER.find((s) => s === shop)
+      expect(word !== undefined && named.includes(SHOPS[word])).toBe(used.has(shop))
+    }
   })
 })
