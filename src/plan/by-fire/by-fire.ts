@@ -1,5 +1,6 @@
 import { boxDepth } from '../../job/chapters/cabinets.ts'
-import { type QuestionKey, questionKey } from '../../things/field.ts'
+import { shelfDepth } from '../../job/chapters/shelves.ts'
+import { type Field, type QuestionKey, questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'
 import type { Part, PartId } from '../../things/part.ts'
 import { longest, ZERO } from '../../units/length.ts'
@@ -31,7 +32,14 @@ export function woodByFire(
     const box = boxes.boxes.find((b) => b.run.bay.id === here.beside.bay.id)
     const run = box === undefined ? [] : inHearthZone(context, here, { run: box.run, depth: box.depth, out })
     const near = woodTooNear(context, here, { run: box?.run, depth: box?.depth ?? ZERO, out })
-    return { waiting: waitingFor(here, parts, out), messages: [...run, ...near, ...notMeasured(context, here, out)] }
+    return {
+      waiting: waitingFor(here, parts, out),
+      messages: [
+        ...run,
+        ...near,
+        ...notMeasured(context, here, { out, field: box === undefined ? shelfDepth : boxDepth }),
+      ],
+    }
   })
   return {
     parts: found.reduce((all, { waiting }) => all.map((part) => waitingToo(part, waiting)), parts),
@@ -58,10 +66,14 @@ function waitingFor(
 const waitingToo = (part: Part, { ids, keys }: Waiting): Part =>
   keys.length > 0 && ids.has(part.id) ? { ...part, waitsFor: [...new Set([...part.waitsFor, ...keys])] } : part
 
-function notMeasured({ show }: PlanContext, here: BesideFire, out: readonly StandingOut[]): readonly Message[] {
+function notMeasured(
+  { show }: PlanContext,
+  here: BesideFire,
+  { out, field }: { readonly out: readonly StandingOut[]; readonly field: Pick<Field, 'id'> },
+): readonly Message[] {
   const { breast, fire, beside } = here
   if (out.length === 0 || fire.waitsFor.length + breast.waits.depth.length === 0) return []
-  const where = { about: questionKey(beside.bay.id, boxDepth), place: beside.bay.name }
+  const where = { about: questionKey(beside.bay.id, field), place: beside.bay.name }
   const by = longest(ZERO, ...out.map((o) => o.seen.standsOut))
   return [raise(fireBesideNotMeasured, where, { by: show.withUnit(by) })]
 }
