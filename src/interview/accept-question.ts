@@ -4,6 +4,7 @@ import type { Question } from './asked.ts'
 import { askingOf } from './asking.ts'
 import { type Draft, draftAtRow, draftOfRows, EMPTY_DRAFT, rowsWithLine } from './draft.ts'
 import { enter } from './enter.ts'
+import { BAYS_EXAMPLE } from './enter-bays.ts'
 import type { Entered } from './entered.ts'
 import { questionOn, type Said, type Session, type Undoable } from './session.ts'
 import { planned } from './settle-answer.ts'
@@ -109,5 +110,5 @@ const stay = (session: Session, said: Said): Stepped => ({ session: { ...session
 
 const needed = (field: Field): string =>
   field.entry.kind === 'bays'
-    ? 'The wall is needed to go on. Type the words in order, like: alcove breast alcove.'
+    ? `The wall is needed to go on. Type the words in order, like: ${BAYS_EXAMPLE}.`
     : `Nothing is suggested for ${field.short}: it has to be typed.`

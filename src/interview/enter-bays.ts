@@ -7,7 +7,8 @@ const MOST_BAYS = 12
 const KINDS: readonly BayKind[] = ['alcove', 'breast', 'flat']
 /** Words that only help the ear: `chimney breast`, `flat wall`, `then`. */
 const PASSED_OVER = new Set(['chimney', 'wall', 'run', 'and', 'then', 'one', 'a', 'single', 'alone'])
-const EXAMPLE = 'Type the words in order, like: alcove breast alcove.'
+export const BAYS_EXAMPLE = 'alcove breast alcove'
+const EXAMPLE = `Type the words in order, like: ${BAYS_EXAMPLE}.`
 
 /** The wall from left to right in words. Bays that stay keep their ids, so their measurements stay with them. */
 export function enterBays(text: string, asking: Asking): Entered {

@@ -13,14 +13,35 @@ interface Bounds {
   readonly most: number
 }
 
-/** A count, in figures or words: `2`, `two`, `none`. */
+/** A count, in figures or words, with or without what is counted: `2`, `two`, `none`, `30 days`. */
 export function enterCount(text: string, bounds: Bounds): Entered {
-  const word = fromWords(text.trim().toLowerCase())
-  const figure = /^\+?\d{1,9}$/.test(text.trim()) ? Number(text) : word
+  const typed = withoutCounted(text.trim().toLowerCase())
+  const figure = /^\+?\d{1,9}$/.test(typed) ? Number(typed) : fromWords(typed)
   if (figure !== undefined) return within(figure, bounds, String(figure))
-  if (/^[+-]?[\d.,/ ]+$/.test(text)) return refused(`${text.trim()} is not a whole number. ${between(bounds)}`)
+  if (/^[+-]?[\d.,/ ]+$/.test(typed)) return refused(`${text.trim()} is not a whole number. ${between(bounds)}`)
   return refused(`"${text.trim().slice(0, 40)}" is not a number. ${between(bounds)}`)
 }
+
+/** `30 days`: the word behind a number says what is counted; `3 dozen` or `2 and a half` is another number and is kept. */
+function withoutCounted(text: string): string {
+  const [, number = '', counted = ''] = /^(\S*[^\s\p{L}]|\p{L}{3,}) +(\p{L}[\p{L} -]*)$/u.exec(text) ?? []
+  const another = counted.split(/[ -]/).some((word) => OTHER_NUMBER.has(word))
+  return number === '' || another || number === 'none' ? text : number
+}
+
+const OTHER_NUMBER = new Set([
+  'dozen',
+  'hundred',
+  'thousand',
+  'half',
+  'halves',
+  'and',
+  'or',
+  'to',
+  'pair',
+  'pairs',
+  'times',
+])
 
 /** `15`, `15 %`, `15,5`. */
 export const enterPercent = (text: string, bounds: Bounds): Entered =>

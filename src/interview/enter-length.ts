@@ -1,13 +1,13 @@
 import type { Entry, LengthRange } from '../things/field.ts'
 import type { Show } from '../things/show.ts'
-import { inches, type Length, millimetres } from '../units/length.ts'
+import { type Length, millimetres } from '../units/length.ts'
 import { parseLengths } from '../units/parse-length.ts'
 import type { ScannedLength } from '../units/scan-length.ts'
 import { showLengthWithUnit } from '../units/show-length.ts'
 import type { Asking } from './asking.ts'
 import { answer, type Entered, held, type Refused, refused } from './entered.ts'
 import { inWords } from './number-words.ts'
-import { joinedFraction, parted } from './parted.ts'
+import { joinedComma, joinedFigures, parted } from './parted.ts'
 
 /** One length, inside the question's range; `1048` in an inch job is held and asked back as millimetres. */
 export function enterLength(text: string, entry: Extract<Entry, { kind: 'length' }>, asking: Asking): Entered {
@@ -29,7 +29,7 @@ export function enterLength(text: string, entry: Extract<Entry, { kind: 'length'
 /** A row of lengths on one line. */
 export function enterLengths(text: string, entry: Extract<Entry, { kind: 'lengths' }>, asking: Asking): Entered {
   const found = parseLengths(parted(text).replace(/\n/g, ' '), asking.show.units)
-  if (found.kind === 'not-read') return refused(found.says)
+  if (found.kind === 'not-read') return refused(`${found.says}${joinedComma(text)}`)
   const wrong = wrongCount(found.value, entry, text)
   if (wrong !== undefined) return refused(wrong)
   const slips = found.value.map((f) => outsideRange(f, entry.range, asking))
@@ -54,19 +54,19 @@ function wrongCount(
   const lead = `${capital(inWords(found.length))} ${found.length === 1 ? 'value' : 'values'} for ${wanted}${names}.`
   return found.length > most
     ? `${lead} Which one is left out?`
-    : `${lead} Type them all on one line.${joinedFraction(text)}`
+    : `${lead} Type them all on one line.${joinedFigures(text)}`
 }
 
 export type Slip = { readonly kind: 'slip'; readonly value: Length; readonly says: string } | Refused
 
 const slipValue = (slip: Slip | undefined): Length | undefined => (slip?.kind === 'slip' ? slip.value : undefined)
 
-/** A length outside its range: asked back in the other unit when that fits and none was written, else refused with the range. */
+/** A length outside its range: asked back in millimetres when that is likely and no unit was written, else refused with the range. */
 export function outsideRange(found: ScannedLength, range: LengthRange, asking: Asking): Slip | undefined {
   const { units } = asking.show
   const [least, most] = range[units]
   if (found.value >= least && found.value <= most) return undefined
-  const other = found.written === undefined ? inOtherUnit(found, asking.show) : undefined
+  const other = found.written === undefined ? asMillimetres(found, asking.show) : undefined
   if (other !== undefined && other.value >= least && other.value <= most)
     return { kind: 'slip', value: other.value, says: other.says }
   const says = showIn(asking.show)
@@ -78,16 +78,19 @@ export function outsideRange(found: ScannedLength, range: LengthRange, asking: A
   )
 }
 
-/** The same figure in the other system of units, with the words that ask for it. */
-function inOtherUnit(found: ScannedLength, show: Show): { readonly value: Length; readonly says: string } | undefined {
+/** In an inch job a figure of hundreds is probably millimetres; a smaller one may be a slip of any kind and is not turned. */
+function asMillimetres(
+  found: ScannedLength,
+  show: Show,
+): { readonly value: Length; readonly says: string } | undefined {
+  if (show.units !== 'inch' || !HUNDREDS.test(found.text)) return undefined
   const figure = Number(found.text.replace(',', '.'))
-  if (!Number.isFinite(figure)) return undefined
-  const [value, unit, own] =
-    show.units === 'inch' ? ([millimetres(figure), 'mm', 'in'] as const) : ([inches(figure), 'in', 'mm'] as const)
-  const size = show.units === 'inch' ? `${Math.round(figure / 12)} ft` : `${Math.round(figure * 10) / 10} mm`
-  const large = show.units === 'inch' ? `${found.text} ${own} is ${size}.` : `${found.text} ${own} is very short.`
-  return { value, says: `${large} Did you mean ${found.text} ${unit} (${about(value, show)})? Enter = yes.` }
+  const value = millimetres(figure)
+  const size = `${found.text} in is ${Math.round(figure / 12)} ft.`
+  return { value, says: `${size} Did you mean ${found.text} mm (${about(value, show)})? Enter = yes.` }
 }
+
+const HUNDREDS = /^\d{3,}(?:[.,]\d+)?$/
 
 /** `41 1/4 in`; a figure written in another unit is shown in both: `1048 mm (about 41 1/4 in)`. */
 export function echoLength(found: ScannedLength, show: Show): string {

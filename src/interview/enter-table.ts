@@ -7,7 +7,7 @@ import type { Asking } from './asking.ts'
 import { matchOption } from './enter-choice.ts'
 import { outsideRange } from './enter-length.ts'
 import { answer, type Entered, held, refused } from './entered.ts'
-import { joinedFraction, parted } from './parted.ts'
+import { joinedComma, joinedFigures, parted } from './parted.ts'
 import { showRow } from './show-answer.ts'
 
 type TableEntry = Extract<Entry, { kind: 'table' }>
@@ -54,7 +54,14 @@ export function enterRow(typed: string, entry: TableEntry, asking: Asking): Ente
   const over = line.slice(afterGap(line, at))
   if (over !== '') return refused(`"${over.slice(0, 40)}" is one more than the columns: ${columnNames(entry)}.`)
   const echo = showRow(cells, entry.columns, asking.show)
-  return slip === undefined ? answer(cells, echo) : held(cells, echo, slip)
+  const doubt = slip ?? commaDoubt(line, asking)
+  return doubt === undefined ? answer(cells, echo) : held(cells, echo, doubt)
+}
+
+/** Inches are written with fractions: a comma inside a figure of an inch job was probably meant to part two. */
+function commaDoubt(line: string, { show }: Asking): string | undefined {
+  const joined = show.units === 'inch' ? joinedComma(line).trim() : ''
+  return joined === '' ? undefined : `${joined} Enter keeps it.`
 }
 
 type CellRead =
@@ -73,11 +80,10 @@ function readCell(line: string, at: number, column: Column, asking: Asking): Cel
 
 function readFigure(line: string, at: number, column: Column, range: LengthRange, asking: Asking): CellRead {
   const found = scanLength(line, at, asking.show.units)
-  if (found?.kind === 'not-read') return { kind: 'refused', says: `${column.says}: ${found.says}` }
-  if (found === undefined || !endsHere(line, found.end)) {
-    const word = line.slice(at).split(' ')[0] ?? ''
-    return { kind: 'refused', says: `${column.says}: "${word.slice(0, 40)}" is not a length.` }
-  }
+  const word = line.slice(at).split(' ')[0] ?? ''
+  if (found?.kind === 'not-read') return { kind: 'refused', says: `${column.says}: ${found.says}${joinedComma(word)}` }
+  if (found === undefined || !endsHere(line, found.end))
+    return { kind: 'refused', says: `${column.says}: "${word.slice(0, 40)}" is not a length.${joinedComma(word)}` }
   const slip = outsideRange(found, range, { ...asking, question: namedAs(column, asking) })
   if (slip?.kind === 'refused') return slip
   return slip === undefined
@@ -109,7 +115,7 @@ const restIsOptional = (entry: TableEntry, from: Column): boolean =>
 
 function missingCells(entry: TableEntry, from: Column, line: string): Entered {
   const rest = entry.columns.slice(entry.columns.indexOf(from)).filter((c) => c.needed)
-  return refused(`The row ends before: ${rest.map((c) => c.says).join(', ')}.${joinedFraction(line)}`)
+  return refused(`The row ends before: ${rest.map((c) => c.says).join(', ')}.${joinedFigures(line)}`)
 }
 
 const columnNames = (entry: TableEntry): string => entry.columns.map((c) => c.says).join(', ')

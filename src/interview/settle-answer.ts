@@ -60,7 +60,14 @@ const newStop = (before: Plan, after: Plan, about: string | undefined): Message 
     (m) =>
       m.weight === 'stop' &&
       m.about === about &&
+      !isHeld(m, after) &&
       !before.messages.some((b) => b.code === m.code && b.about === m.about && b.short === m.short),
   )
+
+/** Raised by a part that waits for a measurement: its size is only assumed, and asking on comes first. */
+const isHeld = ({ part }: Message, { parts }: Plan): boolean => {
+  const about = parts.filter((p) => p.id === part)
+  return about.length > 0 && about.every((p) => p.waitsFor.length > 0)
+}
 
 const samePage = (a: Page, b: Page): boolean => a.kind === 'question' && b.kind === 'question' && a.key === b.key

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { type Column, type Field, type LengthRange, NOT_MEASURED, type Option } from '../things/field.ts'
+import { type Column, type Field, type LengthRange, type Like, NOT_MEASURED, type Option } from '../things/field.ts'
 import type { Bay } from '../things/place.ts'
 import type { Day } from '../units/day.ts'
 import { inches, type Length, millimetres } from '../units/length.ts'
@@ -106,13 +106,23 @@ export const numberField = (asked: Asked<number>, unit: string, least: number, m
 export const dayField = (asked: Asked<Day>): Field<Day> =>
   field(asked, z.iso.date() as unknown as z.ZodType<Day>, { kind: 'day' })
 
-/** A column of lengths; `signed` where a reading may lie on either side of nothing. */
-export const lengthColumn = (id: string, says: string, needed: boolean, signed = false): Column => ({
+/** A column of lengths, with a plausible reading for the example. */
+export const lengthColumn = (id: string, says: string, needed: Needed, like: Like): Column => ({
   id,
   says,
-  needed,
-  entry: { kind: 'length', signed },
+  needed: needed === 'needed',
+  entry: { kind: 'length', signed: false, like },
 })
+
+/** The same for readings that may lie on either side of nothing: how far a wall leans. */
+export const signedColumn = (id: string, says: string, needed: Needed, like: Like): Column => ({
+  id,
+  says,
+  needed: needed === 'needed',
+  entry: { kind: 'length', signed: true, like },
+})
+
+type Needed = 'needed' | 'or a dash'
 
 /** A column answered by one of a few words. */
 export const wordColumn = (id: string, says: string, options: readonly string[]): Column => ({

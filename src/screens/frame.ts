@@ -38,7 +38,7 @@ export interface Layout {
 export function layoutOf(size: Size, look: Look): Layout {
   const narrow = size.columns < MOST_TEXT
   const width = size.columns >= ELEVATION_FROM ? TEXT_BESIDE_ELEVATION : Math.min(size.columns, MOST_TEXT)
-  return { size, look, margin: narrow ? 2 : 3, facts: narrow ? 13 : 16, width: width - 1, lines: size.rows - 1 }
+  return { size, look, margin: narrow ? 2 : 3, facts: narrow ? 14 : 16, width: width - 1, lines: size.rows - 1 }
 }
 
 /** One fact with its word: `why   Walls lean …`; longer facts and longer words go on below, each in its column. */

@@ -1,7 +1,9 @@
 import type { Draft } from '../interview/draft.ts'
+import { columnWords, exampleRow } from '../interview/example-row.ts'
 import type { Column, Option } from '../things/field.ts'
+import type { UnitSystem } from '../units/show-length.ts'
 import { cellsOf, padCells } from './cells.ts'
-import { airy, type Frame, fact, type Layout, marked } from './frame.ts'
+import { airy, type Frame, type FrameLine, fact, type Layout, marked } from './frame.ts'
 import { rowWindow } from './row-window.ts'
 
 interface OptionView {
@@ -39,13 +41,15 @@ interface TableView {
   readonly columns: readonly Column[]
   readonly draft: Draft
   readonly typed: string
+  readonly units: UnitSystem
   readonly room: number
 }
 
 const BETWEEN = 2
 
 /** The rows of a table under their column names; the row being typed has the mark. */
-export function tableRows(layout: Layout, { columns, draft, typed, room }: TableView): Frame {
+export function tableRows(layout: Layout, view: TableView): Frame {
+  const { columns, draft, typed, room } = view
   const names = columns.map((c) => c.says)
   const width = layout.width - layout.facts
   const fits = names.reduce((total, n) => total + cellsOf(n) + BETWEEN, 0) <= width
@@ -65,7 +69,21 @@ export function tableRows(layout: Layout, { columns, draft, typed, room }: Table
   )
   const rows = draft.rows.map((row, i) => (i === draft.row ? current : fact(layout, '', aligned(row, names, fits))))
   const all = draft.row < draft.rows.length ? rows : [...rows, current]
-  return [...header, ...windowed(layout, all, draft.row, room - header.length - 1), ...airy(layout)]
+  const hints = hintRows(layout, view, room - header.length - 1 - Math.min(all.flat().length, LEAST_SHOWN))
+  const left = room - header.length - hints.length - 1
+  return [...hints, ...header, ...windowed(layout, all, draft.row, left), ...airy(layout)]
+}
+
+/** Rows of a table that are seen before its hints get room. */
+const LEAST_SHOWN = 6
+
+/** The words of the columns that take words and, while there is no row yet, an example: whole ones, as far as there is room. */
+function hintRows(layout: Layout, { columns, draft, units }: TableView, room: number): Frame {
+  const words = columnWords(columns).map(({ column, words: list }) => fact(layout, column, list))
+  const like = draft.rows.length === 0 ? [fact(layout, 'like', exampleRow(columns, units))] : []
+  const shown: FrameLine[] = []
+  for (const hint of [...words, ...like, airy(layout)]) if (shown.length + hint.length <= room) shown.push(...hint)
+  return shown
 }
 
 /** A kept row under the column names, when its cells can be told apart. */

@@ -1,10 +1,14 @@
 import { isConfirmed } from '../interview/confirmed.ts'
 import { EMPTY_DRAFT } from '../interview/draft.ts'
+import { BAYS_EXAMPLE } from '../interview/enter-bays.ts'
+import { columnWords, exampleRow } from '../interview/example-row.ts'
 import type { Session } from '../interview/session.ts'
 import { draftHere } from '../interview/type-into.ts'
 import { fieldById } from '../job/fields.ts'
+import type { Entry } from '../things/field.ts'
 import type { Message } from '../things/message.ts'
 import { showDayAndYear } from '../units/day.ts'
+import type { UnitSystem } from '../units/show-length.ts'
 import { airy, BLANK, effectWords, type Frame, fact, framed, heading, type Layout, marked, sentence } from './frame.ts'
 import { jobName, savedWords } from './place-words.ts'
 import { sayRows } from './question-page.ts'
@@ -67,7 +71,7 @@ export function helpPage(layout: Layout, session: Session, key: string): Frame {
           BLANK,
           ...fact(layout, 'why', field.why),
           ...(field.help === '' ? [] : fact(layout, 'measure', field.help)),
-          ...fact(layout, 'typed', TYPED[field.entry.kind]),
+          ...typedRows(layout, field.entry, session.plan.show.units),
           ...(field.missing === 'suggest'
             ? []
             : fact(layout, 'left out', 'Type nm or press Enter: it is to be measured later.')),
@@ -81,11 +85,22 @@ export function helpPage(layout: Layout, session: Session, key: string): Frame {
   })
 }
 
+/** How an answer is typed; for a table with an example row and the words of its columns. */
+function typedRows(layout: Layout, entry: Entry, units: UnitSystem): Frame {
+  if (entry.kind !== 'table') return fact(layout, 'typed', TYPED[entry.kind])
+  return [
+    ...fact(layout, 'typed', TYPED.table),
+    ...fact(layout, 'columns', entry.columns.map((c) => c.says).join(' · ')),
+    ...fact(layout, 'like', exampleRow(entry.columns, units)),
+    ...columnWords(entry.columns).flatMap(({ column, words }) => fact(layout, column, words)),
+  ]
+}
+
 const TYPED = {
   length: '41 1/4, 41-1/4, 41.25, 3\' 5 1/4", 1048 mm, 104.8 cm: the job’s own unit may be left out.',
   lengths: 'All on one line: 41 1/4 41 40 7/8. The job’s own unit may be left out.',
-  table: 'One row at a time, the cells with spaces between: 36 41 41 1/8 0. A dash for a cell not measured.',
-  bays: 'The words in order, left to right: alcove breast alcove.',
+  table: 'One row at a time, a comma and a space or two spaces between the cells; a dash for a cell not measured.',
+  bays: `The words in order, left to right: ${BAYS_EXAMPLE}.`,
   count: 'A number, in figures or as a word: 2 or two.',
   choice: 'The number, or the beginning of a word.',
   'yes-no': 'yes or no; y or n is enough.',

@@ -1,5 +1,6 @@
 import type { Question } from '../interview/asked.ts'
 import { type Draft, EMPTY_DRAFT } from '../interview/draft.ts'
+import { BAYS_EXAMPLE } from '../interview/enter-bays.ts'
 import { matchOption } from '../interview/enter-choice.ts'
 import type { Said, Session } from '../interview/session.ts'
 import { showAnswer } from '../interview/show-answer.ts'
@@ -71,7 +72,9 @@ function input(layout: Layout, session: Session, question: Question, draft: Draf
       return [...optionList(layout, list), ...line]
     }
     case 'table':
-      return tableRows(layout, { columns: entry.columns, draft, typed, room })
+      return tableRows(layout, { columns: entry.columns, draft, typed, units: session.plan.show.units, room })
+    case 'bays':
+      return [...fact(layout, 'like', BAYS_EXAMPLE), ...airy(layout), ...marked(layout, fact(layout, short, typed))]
     default:
       return marked(layout, fact(layout, short, typed))
   }

@@ -33,12 +33,15 @@ export interface Option {
   readonly says: string
 }
 
+/** A plausible reading as it is typed, in a job of each system. */
+export type Like = { readonly inch: string; readonly metric: string }
+
 /** One column of a table answer. */
 export interface Column {
   readonly id: string
   readonly says: string
-  readonly entry:
-    | { readonly kind: 'length'; readonly signed?: boolean }
+  readonly entry: /** `like`: how a plausible reading is typed in a job of each system; what is off the true may lie on either side of 0. */
+    | { readonly kind: 'length'; readonly signed: boolean; readonly like: Like }
     | { readonly kind: 'choice'; readonly options: readonly Option[] }
   readonly needed: boolean
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { everyQuestion } from '../../src/interview/asked.ts'
 import { askingOf } from '../../src/interview/asking.ts'
 import { enter } from '../../src/interview/enter.ts'
+import { exampleRow } from '../../src/interview/example-row.ts'
 import { units } from '../../src/job/chapters/job.ts'
 import { bays } from '../../src/job/chapters/wall.ts'
 import { emptyJob, withAnswer } from '../../src/job/job.ts'
@@ -44,6 +45,21 @@ describe('lengths', () => {
       echo: '41 17/64 in',
       says: '1048 in is 87 ft. Did you mean 1048 mm (about 41 1/4 in)? Enter = yes.',
     })
+  })
+  it('never turns a figure of two digits into another unit', () => {
+    expect(value('b.mantelThickness', '36')).toMatch(/^.*: 36 in is more than it can be\. It is between/)
+    expect(type('c.flatLength', '99', metricJob)).toMatchObject({ kind: 'refused' })
+    expect(type('c.flatLength', '3048')).toMatchObject({ kind: 'held', value: millimetres(3048) })
+  })
+  it('says that a comma was read as a decimal mark', () => {
+    expect(value('a.floor', '0,0')).toMatch(/ends before: drop\. The comma in 0,0 was read as a decimal mark/)
+    expect(value('a.floor', '44,3/16')).toMatch(/"44,3\/16" is not a length\. The comma in 44,3 was read/)
+    expect(type('a.widths', '36 41,41')).toMatchObject({
+      kind: 'held',
+      says: expect.stringContaining('41,41 was read'),
+    })
+    expect(value('a.floor', '0, 0')).toEqual([{ x: inches(0), drop: inches(0) }])
+    expect(value('a.returns', '14,15')).toMatch(/comma in 14,15/)
   })
   it('names the question, the value, and what is allowed', () => {
     expect(value('b.mantelDepth', '30')).toBe('depth: 30 in is more than it can be. It is between 2 in and 24 in.')
@@ -93,6 +109,18 @@ describe('rows of a table', () => {
   })
 })
 
+describe('the example of each table', () => {
+  it.each([
+    ['inch', inchJob],
+    ['metric', metricJob],
+  ] as const)('reads as a row in an %s job', (units, job) => {
+    for (const { key, field } of everyQuestion(job)) {
+      if (field.entry.kind !== 'table') continue
+      expect(type(key, exampleRow(field.entry.columns, units), job), key).toMatchObject({ kind: 'answer' })
+    }
+  })
+})
+
 describe('the wall', () => {
   it('reads words, initials and trade words', () => {
     const kinds = (text: string) => {
@@ -131,6 +159,11 @@ describe('other kinds', () => {
     ['b.mantel', 'Y', true],
     ['b.mantel', 'no', false],
     ['b.mantelLayers', 'two', 2],
+    ['job.validDays', '30 days', 30],
+    ['job.looseShelves', '3 shelves', 3],
+    ['job.looseShelves', 'two loose shelves', 2],
+    ['job.looseShelves', '2.5 shelves', '2.5 shelves is not a whole number. It is between 0 and 12.'],
+    ['job.looseShelves', '2 and a half', '"2 and a half" is not a number. It is between 0 and 12.'],
     ['b.mantelLayers', '9', '9 is more than it can be. It is between 1 and 4.'],
     ['job.profit', '15 %', 15],
     ['job.profit', '15,5', 15.5],

@@ -65,7 +65,7 @@ describe.each(JOBS)('every question of the job: %s', (_, job) => {
         const text = lines.map((l) => l.slice(0, 70))
         expect(shows(size.columns >= 100 ? text : lines, q.field.asks(q.bay), 0), q.key).toBe(true)
         const facts = size.columns >= 100 ? text : lines
-        const from = size.columns < 80 ? 13 : 16
+        const from = size.columns < 80 ? 14 : 16
         expect(shows(facts, q.field.why, from), q.key).toBe(true)
         if (!q.field.asks(q.bay).includes('…')) expect(lines.join('\n'), q.key).not.toContain('…')
         expect(lines.slice(-2).join(' '), q.key).toContain('? help')
@@ -79,7 +79,7 @@ describe.each(JOBS)('every question of the job: %s', (_, job) => {
         const said = { kind: 'error', says: refused.says } as const
         const session: Session = { ...base, asked: questions, page: { kind: 'question', key: q.key }, said }
         const lines = linesOf(session, size).map((l) => (size.columns >= 100 ? l.slice(0, 70) : l))
-        expect(shows(lines, refused.says, size.columns < 80 ? 13 : 16), `${q.key}\n${lines.join('\n')}`).toBe(true)
+        expect(shows(lines, refused.says, size.columns < 80 ? 14 : 16), `${q.key}\n${lines.join('\n')}`).toBe(true)
       }
     })
   })
@@ -108,7 +108,7 @@ describe.each(JOBS)('every question of the job: %s', (_, job) => {
         const lines = linesOf({ ...base, page }, size)
         expect(lines.length).toBe(size.rows - 1)
         const text = lines.map((l) => (size.columns >= 100 ? l.slice(0, 70) : l))
-        expect(shows(text, m.short, size.columns < 80 ? 13 : 16), `${m.short}\n${lines.join('\n')}`).toBe(true)
+        expect(shows(text, m.short, size.columns < 80 ? 14 : 16), `${m.short}\n${lines.join('\n')}`).toBe(true)
       }
     }
   })

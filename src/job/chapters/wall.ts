@@ -10,6 +10,7 @@ import {
   lengthField,
   lengthsField,
   range,
+  signedColumn,
   tableField,
 } from '../entries.ts'
 import { devices } from './wall-devices.ts'
@@ -57,11 +58,11 @@ export const widths = tableField<WidthRow>(
     right: L.optional(),
   }) as unknown as z.ZodType<WidthRow>,
   [
-    lengthColumn('height', 'above floor', true),
-    lengthColumn('back', 'at the back', false),
-    lengthColumn('front', 'at the front', false),
-    lengthColumn('left', 'left leans in', false, true),
-    lengthColumn('right', 'right leans in', false, true),
+    lengthColumn('height', 'above floor', 'needed', { inch: '36', metric: '900' }),
+    lengthColumn('back', 'at the back', 'or a dash', { inch: '41', metric: '1041' }),
+    lengthColumn('front', 'at the front', 'or a dash', { inch: '41 1/8', metric: '1044' }),
+    signedColumn('left', 'left leans in', 'or a dash', { inch: '1/8', metric: '3' }),
+    signedColumn('right', 'right leans in', 'or a dash', { inch: '0', metric: '0' }),
   ],
   { least: 1, most: 12 },
 )
@@ -172,7 +173,10 @@ export const floor = tableField<DropRow>(
     help: 'Level a line across the whole wall. One row a point: distance from the left end, drop. The highest point of the wall has 0.',
   },
   z.strictObject({ x: L, drop: L }) as unknown as z.ZodType<DropRow>,
-  [lengthColumn('x', 'from the left', true), lengthColumn('drop', 'drop', true)],
+  [
+    lengthColumn('x', 'from the left', 'needed', { inch: '40', metric: '1000' }),
+    lengthColumn('drop', 'drop', 'needed', { inch: '1/4', metric: '6' }),
+  ],
   { least: 1, most: 12 },
 )
 export const bow = lengthsField(
