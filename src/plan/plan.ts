@@ -99,7 +99,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
     mantel,
     joints: jointed.joints,
   })
-  const fixed = fixings(context, { parts, boxes: boxed, fronts: front, panels: laid })
+  const fixed = fixings(context, { survey: surveyed, parts, boxes: boxed, fronts: front, panels: laid })
   return {
     built: {
       survey: surveyed,

@@ -5,6 +5,7 @@ import type { BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import type { FrontPlan } from '../fronts/fronts.ts'
 import type { PanelPlan } from '../panels/panels.ts'
+import type { Survey } from '../survey/survey.ts'
 import { boxFixings } from './box-fixings.ts'
 import { type Load, liftMessages, loads } from './carrying.ts'
 import { type FixingLine, gathered } from './fixing-line.ts'
@@ -31,6 +32,7 @@ export interface FixingPlan {
 
 /** What fastens the work: the parts, and the boxes, leaves and sheets they come from. */
 export interface ToFix {
+  readonly survey: Pick<Survey, 'walls'>
   readonly parts: readonly Part[]
   readonly boxes: BoxPlan
   readonly fronts: FrontPlan
@@ -39,11 +41,11 @@ export interface ToFix {
 
 /** Screws, pins, anchors, hinges, glue; what everything weighs and who lifts it. */
 export function fixings(context: PlanContext, work: ToFix): FixingPlan {
-  const { parts, boxes, fronts, panels } = work
+  const { survey, parts, boxes, fronts, panels } = work
   const masses = partMasses(context, parts)
   const ofBoxes = boxMasses(boxes.boxes, parts, masses)
   const carried = loads(context, { parts, boxes: boxes.boxes, sheets: panels.layouts, masses, boxMasses: ofBoxes })
-  const wall = wallFixings(context, { parts, boxes: boxes.boxes })
+  const wall = wallFixings(context, { parts, boxes: boxes.boxes, walls: survey.walls })
   return {
     lines: gathered([
       ...boxFixings(context, { parts, boxes }),

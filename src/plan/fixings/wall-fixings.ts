@@ -2,14 +2,14 @@ import { wallKind } from '../../job/chapters/wall.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Message, messageKind, raise } from '../../things/message.ts'
 import type { Part, Placement } from '../../things/part.ts'
-import { type Length, nanometres } from '../../units/length.ts'
+import { less, sum } from '../../units/length.ts'
 import type { Box } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { parseMark } from '../marks.ts'
-import type { RunnableWall } from '../survey/survey.ts'
-import { along } from './along.ts'
+import type { RunnableWall, Wall, WallFixing } from '../survey/survey.ts'
 import type { FixingLine } from './fixing-line.ts'
 import { ofBox } from './masses.ts'
+import { backCleatHeld, cleatRow, nailerHeld, wallHold } from './wall-fixing-kinds.ts'
 
 /** A run of boxes with nothing behind it that holds a screw. */
 export const boxesNeedBlocking = messageKind<{ readonly place: string; readonly from: string; readonly to: string }>({
@@ -26,6 +26,8 @@ export const boxesNeedBlocking = messageKind<{ readonly place: string; readonly 
 export interface WallWork {
   readonly parts: readonly Part[]
   readonly boxes: readonly Box[]
+  /** All walls: shelves hang where no box stands, too. */
+  readonly walls: readonly Wall[]
 }
 
 /** Screws into studs or anchors into masonry: nailers of the boxes, and shelf cleats. */
@@ -33,47 +35,35 @@ export function wallFixings(
   context: PlanContext,
   work: WallWork,
 ): { readonly lines: readonly FixingLine[]; readonly messages: readonly Message[] } {
-  const walls = new Map(work.boxes.map((box) => [box.run.bay.id, box.run.wall]))
+  const walls = work.walls.filter((wall): wall is RunnableWall => wall.kind !== 'breast')
   return {
     lines: [
-      ...work.boxes.flatMap((box) => nailerFixings(context, box, work.parts)),
-      ...work.parts.filter(isCleat).map((part) => cleatFixing(context, part, walls.get(part.bay))),
+      ...work.boxes.map((box) => nailerFixings(context, box, work.parts)),
+      ...walls.flatMap((wall) =>
+        work.parts.filter((p) => isCleat(p) && p.bay === wall.bay.id).map((part) => cleatFixing(context, part, wall)),
+      ),
     ],
-    messages: [...walls.values()].flatMap((wall) => blockingMessages(context, wall, work.boxes)),
+    messages: walls.flatMap((wall) => blockingMessages(context, wall, work.boxes)),
   }
 }
 
-function nailerFixings(context: PlanContext, box: Box, parts: readonly Part[]): readonly FixingLine[] {
-  const { wall } = box.run
+function nailerFixings(context: PlanContext, box: Box, parts: readonly Part[]): FixingLine {
+  const { fixing } = box.run.wall
   // A bought box has nailers too: they are parts of it all the same.
   const nailers = parts.filter((part) => ofBox(part, box) && parseMark(part.mark)?.role === 'N')
   const count = nailers.reduce((n, part) => n + part.quantity, 0)
-  if (wall.fixing.kind === 'masonry') {
-    const { figures } = context
-    const [end, pitch] = [figures.length('screw.top-end'), figures.length('screw.anchor-pitch')]
-    return [{ ...anchor('boxes to the wall'), count: count * along({ length: box.width, end, pitch }) }]
-  }
-  const from = box.x
-  const studs = studsIn(wall, from, nanometres(from + box.width))
-  return [{ ...wallScrew(context, 'boxes to the wall'), count: count * Math.max(2, 2 * studs) }]
+  const { bought } = nailerHeld(context, fixing, { from: box.x, to: sum(box.x, box.width), width: box.width })
+  return { ...fastener(context, fixing, 'boxes to the wall'), count: count * bought }
 }
 
-/** Studs with their centre between two points of the bay. */
-const studsIn = ({ fixing }: RunnableWall, from: Length, to: Length): number =>
-  fixing.kind === 'studs' ? fixing.centres.filter((centre) => centre >= from && centre <= to).length : 0
-
-/** A cleat along the back wall takes its studs, at least two; one on a return, or on masonry, a row along its length. */
-function cleatFixing(context: PlanContext, cleat: Part, wall: RunnableWall | undefined): FixingLine {
-  const { figures } = context
-  const [end, pitch] = [figures.length('screw.cleat-end'), figures.length('screw.top-pitch')]
-  const row = along({ length: cleat.length, end, pitch }) * cleat.quantity
-  if (wall?.fixing.kind === 'masonry') return { ...anchor('shelf cleats'), count: row }
-  const screw = wallScrew(context, 'shelf cleats')
-  if (wall === undefined || !runsAlongWall(cleat.placement)) return { ...screw, count: row }
-  const from = nanometres(cleat.placement.x - wall.originX)
-  const studs = studsIn(wall, from, nanometres(from + cleat.placement.dx))
-  const perStud = cleat.width >= figures.length('cleat.two-screws') ? 2 : 1
-  return { ...screw, count: Math.max(2, studs * perStud) * cleat.quantity }
+/** A cleat along the back wall by what holds there; one on a return in a row along it. */
+function cleatFixing(context: PlanContext, cleat: Part, wall: RunnableWall): FixingLine {
+  const from = less(cleat.placement.x, wall.originX)
+  const along = { from, to: sum(from, cleat.placement.dx), length: cleat.length, height: cleat.width }
+  const count = runsAlongWall(cleat.placement)
+    ? backCleatHeld(context, wall.fixing, along).bought
+    : cleatRow(context, cleat.length)
+  return { ...fastener(context, wall.fixing, 'shelf cleats'), count: count * cleat.quantity }
 }
 
 const isCleat = (part: Part): boolean => parseMark(part.mark)?.role === 'C'
@@ -81,22 +71,25 @@ const isCleat = (part: Part): boolean => parseMark(part.mark)?.role === 'C'
 /** Back cleats lie along x, side cleats along y. */
 export const runsAlongWall = ({ dx, dy }: Placement): boolean => dx >= dy
 
-const anchor = (use: string) => ({ id: 'anchor', item: 'masonry anchor with its screw', use, unit: 'piece' }) as const
+function fastener({ figures, show }: PlanContext, fixing: WallFixing, use: string) {
+  const screw = { id: 'screw.wall', item: `wall screw ${show.withUnit(figures.length('screw.wall'))}` }
+  const anchor = { id: 'anchor', item: 'masonry anchor with its screw' }
+  return { ...(wallHold(fixing).fastener === 'anchor' ? anchor : screw), use, unit: 'piece' } as const
+}
 
-const wallScrew = ({ figures, show }: PlanContext, use: string) =>
-  ({ id: 'screw.wall', item: `wall screw ${show.withUnit(figures.length('screw.wall'))}`, use, unit: 'piece' }) as const
-
-function blockingMessages({ show }: PlanContext, wall: RunnableWall, boxes: readonly Box[]): readonly Message[] {
+function blockingMessages(context: PlanContext, wall: RunnableWall, boxes: readonly Box[]): readonly Message[] {
+  const { show } = context
   const here = boxes.filter((box) => box.run.bay.id === wall.bay.id)
   const [box] = here
-  const studs = here.reduce((n, b) => n + studsIn(wall, b.x, nanometres(b.x + b.width)), 0)
+  const behind = here.map((b) => nailerHeld(context, wall.fixing, { from: b.x, to: sum(b.x, b.width), width: b.width }))
+  const studs = behind.reduce((n, b) => n + b.studs, 0)
   // Boxes are screwed to each other: two studs hold a run, one holds a single box.
-  const held = wall.fixing.kind === 'masonry' || studs >= Math.min(2, here.length)
+  const held = wallHold(wall.fixing).anywhere || studs >= Math.min(2, here.length)
   if (box === undefined || held) return []
   const values = {
     place: wall.bay.name,
     from: show.withUnit(box.run.z0),
-    to: show.withUnit(nanometres(box.run.z0 + box.height)),
+    to: show.withUnit(sum(box.run.z0, box.height)),
   }
   return [raise(boxesNeedBlocking, { about: questionKey(wall.bay.id, wallKind), place: wall.bay.name }, values)]
 }

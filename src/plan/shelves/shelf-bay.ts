@@ -1,14 +1,14 @@
 import { stationsBetween } from '../../geometry/edge.ts'
 import { shelfDepth, shelfLength, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
-import type { ShelfEnd, ShelfMake, ShelfPlace } from '../../kinds/shelf/contract.ts'
+import type { ShelfCleat, ShelfEnd, ShelfMake, ShelfPlace } from '../../kinds/shelf/contract.ts'
 import { hollowShelf } from '../../kinds/shelf/hollow.ts'
 import { type Length, less, longest, over, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
+import { backCleatHeld, type Held } from '../fixings/wall-fixing-kinds.ts'
 import { widthAt } from '../survey/outline.ts'
 import type { AlcoveWall, FlatWall } from '../survey/survey.ts'
 import type { Stretch } from '../tops/tops-and-ends.ts'
 import { type BodyShape, slidInBody, squareBody } from './body-shape.ts'
-import { backCleatScrews } from './shelf-cleat-screws.ts'
 import type { ShelfRoom } from './shelf-heights.ts'
 import { thinnestThatCarries } from './shelf-strength.ts'
 
@@ -169,13 +169,18 @@ function longestBody({ cut, figures }: PlanContext, room: ShelfRoom, stand: Stan
   return { ...body, front }
 }
 
-/** Screws in the back cleat of a shelf. */
-export function screwsFor(
+/** What holds the back cleat of a shelf; undefined where it has none. */
+export function backCleatOf(
   context: PlanContext,
   room: ShelfRoom,
   of: { readonly place: ShelfPlace; readonly x: Length; readonly make: ShelfMake },
-): number {
+): { readonly cleat: ShelfCleat; readonly held: Held } | undefined {
   const cleat = hollowShelf.cleats(of.place, of.make)[0]
-  const middle = sum(of.x, over(less(of.place.back, cleat?.length ?? ZERO), 2))
-  return cleat === undefined ? 0 : backCleatScrews(context, cleat, { x: middle, fixing: room.wall.fixing }).screws
+  if (cleat === undefined) return undefined
+  const from = sum(of.x, over(less(of.place.back, cleat.length), 2))
+  const held = backCleatHeld(context, room.wall.fixing, { ...cleat, from, to: sum(from, cleat.length) })
+  return { cleat, held }
 }
+
+/** Screws in the back cleat of a shelf that carry. */
+export const screwsFor = (...of: Parameters<typeof backCleatOf>): number => backCleatOf(...of)?.held.holding ?? 0

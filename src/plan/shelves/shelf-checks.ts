@@ -5,6 +5,7 @@ import { questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
 import { type Length, less, nanometres, size, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
+import { wallHold } from '../fixings/wall-fixing-kinds.ts'
 import { type ShelfBay, screwsFor, shelfPlaceOf } from './shelf-bay.ts'
 import {
   returnsDiffer,
@@ -162,7 +163,7 @@ function hanging(
   const { show } = context
   if (wall.waits.fixing.length > 0) return []
   const where = { about: questionKey(shelf.bay.id, shelfDepth), place: shelf.bay.name, part: `${shelf.id}/skin` }
-  if (wall.fixing.kind === 'masonry' || found.passes) return []
+  if (wallHold(wall.fixing).anywhere || found.passes) return []
   const depth = deepestThatHolds(context, carried)
   return [
     raise(
@@ -185,7 +186,7 @@ function hanging(
         holds: forceWords(context, screwHolds(context)),
         todo:
           depth === undefined
-            ? 'Stand it on brackets, or end it at a wall on both sides.'
+            ? 'Stand it on brackets or end it at a wall on both sides; or put blocking in behind its cleat, and give that among the stud centres.'
             : `Make it ${show.withUnit(depth)} deep or less, or end it at a wall on both sides.`,
       },
     ),

@@ -1,14 +1,12 @@
 import { shelfCount, shelfDepth } from '../../job/chapters/shelves.ts'
 import { studs } from '../../job/chapters/wall.ts'
-import type { ShelfCleat } from '../../kinds/shelf/contract.ts'
-import { hollowShelf } from '../../kinds/shelf/hollow.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'
-import { less, longest, over, sum, ZERO } from '../../units/length.ts'
+import { less, longest, over, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
-import { type ShelfBay, shelfPlaceOf } from './shelf-bay.ts'
+import { wallHold } from '../fixings/wall-fixing-kinds.ts'
+import { backCleatOf, type ShelfBay, shelfPlaceOf } from './shelf-bay.ts'
 import { carriedBy } from './shelf-checks.ts'
-import { backCleatScrews } from './shelf-cleat-screws.ts'
 import { shelfEndStrip, shelfNeedsBlocking, shelfOnAnchors } from './shelf-messages.ts'
 import type { ShelfAt } from './shelf-parts.ts'
 import { forceWords, strengthOf } from './shelf-strength.ts'
@@ -51,7 +49,7 @@ function onAnchors(
   { ats, pressure }: { readonly ats: readonly ShelfAt[]; readonly pressure: number },
 ): readonly Message[] {
   const { wall } = bay.room
-  if (wall.waits.fixing.length > 0 || wall.fixing.kind !== 'masonry') return []
+  if (wall.waits.fixing.length > 0 || !wallHold(wall.fixing).anywhere) return []
   const hanging = ats.flatMap((at) => {
     const found = strengthOf(context, carriedBy(context, at, pressure))
     return found.kind === 'hangs' ? [{ at, pull: found.pull }] : []
@@ -69,22 +67,15 @@ function blocking(context: PlanContext, bay: ShelfBay, ats: readonly ShelfAt[]):
   const { show } = context
   if (wall.waits.fixing.length > 0) return []
   const loose = ats.flatMap((at) => {
-    const cleat = hollowShelf.cleats(shelfPlaceOf(at.body, bay), bay.make)[0]
-    return cleat === undefined || isHeld(context, at, cleat) ? [] : [{ at, cleat }]
+    const back = backCleatOf(context, bay.room, { place: shelfPlaceOf(at.body, bay), x: at.body.x, make: bay.make })
+    return back === undefined || back.held.atTwoPlaces ? [] : [{ at, cleat: back.cleat }]
   })
   if (loose.length === 0) return []
-  const about = questionKey(wall.bay.id, wall.fixing.kind === 'studs' ? studs : shelfCount)
+  const about = questionKey(wall.bay.id, wallHold(wall.fixing).studs.length > 0 ? studs : shelfCount)
   const values = {
     shelves: shelvesIn(loose.map((l) => l.at)),
     heights: loose.map(({ at, cleat }) => show.length(less(at.shelf.cleatTop, over(cleat.height, 2)))).join(', '),
     length: show.withUnit(longest(ZERO, ...loose.map((l) => l.cleat.length))),
   }
   return [raise(shelfNeedsBlocking, { about, place: wall.bay.name }, values)]
-}
-
-/** Whether two studs or more stand behind the back cleat, or a wall that holds anywhere. */
-function isHeld(context: PlanContext, { bay, body }: ShelfAt, cleat: ShelfCleat): boolean {
-  const x = sum(body.x, over(less(body.back, cleat.length), 2))
-  const { studs: found } = backCleatScrews(context, cleat, { x, fixing: bay.room.wall.fixing })
-  return found === undefined || found >= 2
 }

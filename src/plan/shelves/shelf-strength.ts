@@ -27,7 +27,7 @@ export interface CarriedShelf {
   readonly place: ShelfPlace
   readonly make: ShelfMake
   readonly pressure: number
-  /** Screws that hold the back cleat. */
+  /** Screws that hold the back cleat: those in studs or masonry. */
   readonly screws: number
 }
 
@@ -44,7 +44,7 @@ export function strengthOf(context: PlanContext, { place, make, pressure, screws
   }
   const pull = hollowShelf.pull(place, make, pressure) / Math.max(1, screws)
   const holds = screwHolds(context)
-  return { kind: 'hangs', pull, holds, passes: pull <= holds }
+  return { kind: 'hangs', pull, holds, passes: screws > 0 && pull <= holds }
 }
 
 /** 1 lbf = 4.448 221 615 260 5 N exactly (NIST SP 811, appendix B.8). */

@@ -2,6 +2,7 @@ import { edgeAt } from '../../geometry/edge.ts'
 import type { Part } from '../../things/part.ts'
 import { type Length, sum } from '../../units/length.ts'
 import type { Box } from '../boxes/boxes.ts'
+import { wallHold } from '../fixings/wall-fixing-kinds.ts'
 import type { Run } from '../run/slot.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
@@ -24,8 +25,12 @@ export const fittingTasks = (load: Workload): readonly TaskDraft[] => [
 function levelLine(load: Workload): TaskDraft {
   const { show, levelLine: line, built, context } = load
   const studs = built.survey.walls.flatMap((w) =>
-    w.kind !== 'breast' && w.fixing.kind === 'studs'
-      ? [`Studs, ${w.bay.name}: ${w.fixing.centres.map((c) => show.length(c)).join(', ')} from its left end.`]
+    w.kind !== 'breast' && wallHold(w.fixing).studs.length > 0
+      ? [
+          `Studs, ${w.bay.name}: ${wallHold(w.fixing)
+            .studs.map((c) => show.length(c))
+            .join(', ')} from its left end.`,
+        ]
       : [],
   )
   return {
@@ -133,7 +138,7 @@ function standing(load: Workload): TaskDraft {
     cautions: [
       ...(boxes.some((b) => b.run.kind === 'tall') ? [CAUTIONS.tallFirst] : [CAUTIONS.fixFirst]),
       CAUTIONS.cables,
-      ...(boxes.some((b) => b.run.wall.fixing.kind === 'masonry') ? [CAUTIONS.masonryDust] : []),
+      ...(boxes.some((b) => wallHold(b.run.wall.fixing).fastener === 'anchor') ? [CAUTIONS.masonryDust] : []),
     ],
   }
 }

@@ -1,3 +1,4 @@
+import { wallHold } from '../fixings/wall-fixing-kinds.ts'
 import type { Breast } from '../mantel/mantel.ts'
 import type { Shelf } from '../shelves/shelves.ts'
 import { CAUTIONS } from './cautions.ts'
@@ -68,7 +69,7 @@ function cleats(load: Workload): TaskDraft {
 }
 
 const onMasonry = (load: Workload): boolean =>
-  load.built.survey.walls.some((w) => w.kind !== 'breast' && w.fixing.kind === 'masonry')
+  load.built.survey.walls.some((w) => w.kind !== 'breast' && wallHold(w.fixing).fastener === 'anchor')
 
 /** Whether a shelf is so high that a step is needed. */
 function reached(load: Workload): boolean {

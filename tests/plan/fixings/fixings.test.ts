@@ -53,6 +53,7 @@ const fronts = {
   contribution: boxPlan([]).contribution,
 }
 const work = {
+  survey: { walls: [first.run.wall] },
   parts: [...boxParts(1), ...boxParts(2), cleat('c1', 1000, 'back'), cleat('c2', 300, 'side')],
   boxes: boxPlan([first, second]),
   fronts,
@@ -116,6 +117,7 @@ describe('fixings (counts: common practice, no source; worked by hand)', () => {
 
   it('nothing to build: no line, no message', () => {
     const none = fixings(contextFor('metric'), {
+      survey: { walls: [] },
       parts: [],
       boxes: boxPlan([]),
       fronts: { ...fronts, leaves: [] },
@@ -125,7 +127,11 @@ describe('fixings (counts: common practice, no source; worked by hand)', () => {
   })
 
   it('nothing in the wall to fix to: asked, with the blocking to put in', () => {
-    const hollow = fixings(contextFor('metric'), { ...work, boxes: boxPlan([boxOf()]) })
+    const hollow = fixings(contextFor('metric'), {
+      ...work,
+      survey: { walls: [boxOf().run.wall] },
+      boxes: boxPlan([boxOf()]),
+    })
     expect(hollow.messages).toMatchObject([{ code: 'C5', weight: 'confirm', about: 'a.wallKind' }])
     expect(hollow.messages[0]?.todo).toContain('between 100 mm and 860 mm')
     expect(plan.messages).toEqual([])
