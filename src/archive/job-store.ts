@@ -14,12 +14,16 @@ export interface KeptJob {
   /** The question the person was at; undefined at the very start. `review` = the check-answers page. */
   readonly at: QuestionKey | 'review' | undefined
   readonly undo: readonly UndoStep[]
+  /** The same place in words, for the list of jobs, which is shown before any question is loaded: `Wall, left alcove, ceiling`. */
+  readonly where?: string
 }
 
 export interface JobSummary {
   readonly id: string
   readonly title: string
   readonly at: KeptJob['at']
+  /** In words where it stands; undefined when the save does not say it. */
+  readonly where?: string | undefined
   readonly answers: number
   readonly damaged: boolean
 }

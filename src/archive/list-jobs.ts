@@ -32,6 +32,7 @@ function summaryOf(id: string, body: string | undefined): JobSummary {
     id,
     title: typeof title === 'string' && title !== NOT_MEASURED ? title : id,
     at: typeof kept.at === 'string' ? (kept.at as JobSummary['at']) : undefined,
+    where: typeof kept.where === 'string' ? kept.where : undefined,
     answers: places.reduce<number>((count, answers) => count + Object.keys(entriesOf(answers) ?? {}).length, 0),
     damaged: false,
   }

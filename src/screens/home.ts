@@ -52,13 +52,8 @@ export const filteredHome = (home: Home, filter: string): Home => ({ ...home, fi
 function jobWords(job: JobSummary): string {
   const name = cleanText(job.title).text || 'a job without a name'
   if (job.damaged) return `${name}   Enter opens the newest save that is whole`
-  const where =
-    job.at === 'review'
-      ? 'at check answers'
-      : job.at === undefined
-        ? 'at the start'
-        : `at ${job.at.slice(job.at.indexOf('.') + 1)}`
-  return `${name}   ${job.answers} ${job.answers === 1 ? 'answer' : 'answers'}, ${where}`
+  const where = job.where === undefined ? [] : [cleanText(job.where).text]
+  return `${name}   ${[...where, `${job.answers} ${job.answers === 1 ? 'answer' : 'answers'}`].join(' · ')}`
 }
 
 /** Every typed word stands somewhere in the title, in any order; case and accents do not matter. */

@@ -7,6 +7,7 @@ import { NicheworkError } from '../things/failure.ts'
 import { layoutOf } from './frame.ts'
 import type { HomeChoice } from './home.ts'
 import type { Key } from './keys/key.ts'
+import { whereOf } from './place-words.ts'
 import { homeOf, type ProgramPorts, type Running, showHome } from './running.ts'
 import { type JobScene, sceneFrame } from './scene.ts'
 import { eventOf } from './session-keys.ts'
@@ -69,7 +70,7 @@ async function perform(run: Running, session: Session, effect: Effect): Promise<
 
 async function saving(ports: ProgramPorts, kept: Kept): Promise<SessionEvent> {
   try {
-    await ports.store.save(kept)
+    await ports.store.save({ ...kept, where: whereOf(kept) })
     return { kind: 'saved' }
   } catch (fault) {
     if (!(fault instanceof NicheworkError)) throw fault

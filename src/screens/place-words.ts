@@ -1,6 +1,6 @@
-import type { Question } from '../interview/asked.ts'
+import { everyQuestion, type Question } from '../interview/asked.ts'
 import { cleanText } from '../interview/clean-text.ts'
-import type { Session } from '../interview/session.ts'
+import type { Kept, Session } from '../interview/session.ts'
 import { title } from '../job/chapters/job.ts'
 import { CHAPTER_NAMES } from '../job/chapters/list.ts'
 import { answerOf, type Job } from '../job/job.ts'
@@ -18,6 +18,15 @@ export function placeOf(session: Session, question: Question): string {
     ...(question.bay === undefined ? [] : [question.bay.name]),
     `${number} of ${chapter.length}`,
   ].join(' · ')
+}
+
+/** Where a kept interview stands, for the list of jobs: `Wall, left alcove, ceiling`. */
+export function whereOf({ job, at }: Kept): string {
+  if (at === 'review') return 'Check answers'
+  const question = everyQuestion(job).find((q) => q.key === at)
+  if (question === undefined) return 'at the start'
+  const { field, bay } = question
+  return [CHAPTER_NAMES[field.chapter], ...(bay === undefined ? [] : [bay.name]), field.short].join(', ')
 }
 
 /** The job's name, short and safe to draw; DEMO before it when it is one. */

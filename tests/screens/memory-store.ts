@@ -12,10 +12,11 @@ export function memoryStore(): JobStore & { readonly saves: KeptJob[]; full: boo
     full: false,
     folder: '/memory',
     list: async () =>
-      newest().map(({ job, at }) => ({
+      newest().map(({ job, at, where }) => ({
         id: job.id,
         title: String(answerOf(job, title, 'job') ?? ''),
         at,
+        where,
         answers: Object.keys({ ...job.facts.job, ...job.choices.job }).length,
         damaged: false,
       })),

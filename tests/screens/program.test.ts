@@ -78,6 +78,14 @@ describe('the program', () => {
     expect(p.store.saves.at(-1)?.job.facts.a?.widths).toHaveLength(3)
   })
 
+  it('says in the list of jobs where each stands, in words', async () => {
+    const p = ports()
+    await type(await startProgram(p, undefined), SCRIPT)
+    const again = await startProgram(p, undefined)
+    expect(screen(again.scene())).toMatch(/Larkspur {3}Wall, left alcove, \w+/)
+    expect(screen(again.scene())).not.toMatch(/squareLeft|[a-z][A-Z]/)
+  })
+
   it('gives the same job from the same keys, sent at once, byte by byte, or at any cuts', async () => {
     const jobOf = async (sizes?: readonly number[]) => {
       const p = ports()
