@@ -1,6 +1,6 @@
-import { mkdtempSync } from 'node:fs'
+import { cpSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { afterEach, describe, expect, it } from 'vitest'
 import { openTerminal, PROGRAM, type Terminal } from './harness.ts'
 
@@ -34,6 +34,23 @@ describe('the built program in a terminal', () => {
     const opened = start()
     opened.type('\r')
     await opened.until(/1 of \d+/)
+  })
+
+  it('says that it was updated when a piece of it is gone, and gives the terminal back', async () => {
+    const home = mkdtempSync(join(tmpdir(), 'nichework-start-'))
+    const dist = join(home, 'program', 'dist')
+    cpSync(dirname(PROGRAM), dist, { recursive: true })
+    cpSync(join(dirname(PROGRAM), '../package.json'), join(home, 'program', 'package.json'))
+    terminal = openTerminal([join(dist, 'cli.js')], { cwd: home, columns: 120, env: { NICHEWORK_HOME: home } })
+    await terminal.until('the demo')
+    rmSync(join(dist, 'pieces'), { recursive: true })
+    terminal.type('\u001b[B\r')
+    expect((await terminal.exited).exitCode).toBe(1)
+    expect(terminal.screen()).toContain(
+      'nichework was updated while it was open. Your answers are saved. Start it again: npm start',
+    )
+    expect(terminal.written()).not.toContain('ERR_MODULE_NOT_FOUND')
+    expect(terminal.written().lastIndexOf('\u001b[?25h')).toBeGreaterThan(terminal.written().lastIndexOf('\u001b[?25l'))
   })
 
   it('prints help and leaves', async () => {
