@@ -1,3 +1,5 @@
+import { optionsOf } from '../../kinds/options.ts'
+import { SHELVES } from '../../kinds/shelf/list.ts'
 import type { Look } from '../../things/field.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { choiceField, countField, lengthField, lengthsField, range, yesNoField } from '../entries.ts'
@@ -8,6 +10,17 @@ const bay = { ...at, each: ['alcove', 'flat'] } as const
 const job = { ...at, each: 'job' } as const
 const of = (place: NamedBay | undefined) => place?.name ?? 'wall'
 
+export const shelfKind = choiceField(
+  {
+    ...job,
+    id: 'shelfKind',
+    short: 'shelf kind',
+    asks: () => 'How are the floating shelves made?',
+    why: 'It decides their pieces and what holds them.',
+    when: () => Object.keys(SHELVES).length > 1,
+  },
+  optionsOf(SHELVES),
+)
 export const alignShelves = yesNoField({
   ...job,
   id: 'alignShelves',
@@ -118,6 +131,7 @@ export const shelfDepth = lengthField(
 )
 
 export const SHELF_FIELDS = [
+  shelfKind,
   shelfLoad,
   alignShelves,
   skinThickness,

@@ -71,3 +71,8 @@ export interface ShelfKind {
   /** Pull on the screws of the back cleat when an end is free, N, all screws together. */
   readonly pull: (body: { readonly back: Length; readonly depth: Length }, make: ShelfMake, load: Pressure) => number
 }
+
+/** A make of shelf together with the kind that answers for it. */
+export interface KindOfShelf extends ShelfMake {
+  readonly kind: ShelfKind
+}

@@ -1,7 +1,6 @@
 import { stationsBetween } from '../../geometry/edge.ts'
 import { shelfDepth, shelfLength, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
-import type { ShelfCleat, ShelfEnd, ShelfMake, ShelfPlace } from '../../kinds/shelf/contract.ts'
-import { hollowShelf } from '../../kinds/shelf/hollow.ts'
+import type { KindOfShelf, ShelfCleat, ShelfEnd, ShelfKind, ShelfPlace } from '../../kinds/shelf/contract.ts'
 import { type Length, less, longest, over, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { backCleatHeld, type Held } from '../fixings/wall-fixing-kinds.ts'
@@ -17,7 +16,7 @@ export interface ShelfBay {
   readonly room: ShelfRoom
   readonly count: number
   readonly depth: Length
-  readonly make: ShelfMake
+  readonly make: KindOfShelf
   readonly left: ShelfEnd
   readonly right: ShelfEnd
   /** Body of a shelf whose top is at z. */
@@ -29,11 +28,12 @@ export interface ShelfPanels {
   readonly skin: Length
   readonly edge: Length
   readonly pressure: number
+  readonly kind: ShelfKind
 }
 
 /** A bay's shelves before their thickness is settled: `need` is the thinnest that carries its own load. */
 export interface UnsettledShelfBay extends Omit<ShelfBay, 'make'> {
-  readonly bare: ShelfMake
+  readonly bare: KindOfShelf
   readonly need: { readonly thickness: Length; readonly passes: boolean }
 }
 
@@ -46,7 +46,8 @@ export function shelfBay(
   const { wall } = room
   const { bow } = wall
   const stand = wall.kind === 'alcove' ? inAlcove(context, wall) : onFlat(context, wall, of.span)
-  const bare: ShelfMake = {
+  const bare: KindOfShelf = {
+    kind: of.panels.kind,
     thickness: ZERO,
     skin: of.panels.skin,
     edge: of.panels.edge,
@@ -173,9 +174,9 @@ function longestBody({ cut, figures }: PlanContext, room: ShelfRoom, stand: Stan
 export function backCleatOf(
   context: PlanContext,
   room: ShelfRoom,
-  of: { readonly place: ShelfPlace; readonly x: Length; readonly make: ShelfMake },
+  of: { readonly place: ShelfPlace; readonly x: Length; readonly make: KindOfShelf },
 ): { readonly cleat: ShelfCleat; readonly held: Held } | undefined {
-  const cleat = hollowShelf.cleats(of.place, of.make)[0]
+  const cleat = of.make.kind.cleats(of.place, of.make)[0]
   if (cleat === undefined) return undefined
   const from = sum(of.x, over(less(of.place.back, cleat.length), 2))
   const held = backCleatHeld(context, room.wall.fixing, { ...cleat, from, to: sum(from, cleat.length) })

@@ -1,6 +1,5 @@
 import { shelfCount, shelfDepth, shelfLoad, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
 import { returns } from '../../job/chapters/wall.ts'
-import { hollowShelf } from '../../kinds/shelf/hollow.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
 import { type Length, less, nanometres, size, sum, times, ZERO } from '../../units/length.ts'
@@ -32,7 +31,7 @@ export function unbuildable(context: PlanContext, bay: ShelfBay): readonly Messa
   const { figures, show } = context
   const { id, name } = bay.room.wall.bay
   const leastDepth = figures.length('shelf.depth-least')
-  const leastThickness = hollowShelf.leastThickness(bay.make)
+  const leastThickness = bay.make.kind.leastThickness(bay.make)
   const about = bay.room.wall.kind === 'flat' ? questionKey(id, shelfDepth) : questionKey(id, returns)
   const deeper = depthFix(context, bay, leastDepth)
   return [

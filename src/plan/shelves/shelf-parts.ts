@@ -1,5 +1,4 @@
 import type { ShelfCleat, ShelfPiece } from '../../kinds/shelf/contract.ts'
-import { hollowShelf } from '../../kinds/shelf/hollow.ts'
 import type { JointDraft } from '../../things/joint.ts'
 import type { Part, Placement } from '../../things/part.ts'
 import { type Length, less, longest, over, shortest, sum, ZERO } from '../../units/length.ts'
@@ -27,9 +26,9 @@ export interface ShelfAt {
 /** Skins, front edge, ends and ribs of one shelf, and its cleats. */
 export function shelfParts(context: PlanContext, at: ShelfAt): readonly Part[] {
   const place = shelfPlaceOf(at.body, at.bay)
-  const cleats = hollowShelf.cleats(place, at.bay.make).filter((c) => c.length > 0 && c.height > 0)
+  const cleats = at.bay.make.kind.cleats(place, at.bay.make).filter((c) => c.length > 0 && c.height > 0)
   return [
-    ...hollowShelf.pieces(place, at.bay.make).map((piece) => piecePart(context, at, piece)),
+    ...at.bay.make.kind.pieces(place, at.bay.make).map((piece) => piecePart(context, at, piece)),
     ...cleats.map((cleat, i) => cleatPart(context, at, cleat, i)),
   ]
 }

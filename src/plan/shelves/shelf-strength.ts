@@ -1,5 +1,4 @@
-import type { ShelfMake, ShelfPlace } from '../../kinds/shelf/contract.ts'
-import { hollowShelf } from '../../kinds/shelf/hollow.ts'
+import type { KindOfShelf, ShelfPlace } from '../../kinds/shelf/contract.ts'
 import { formula } from '../../things/formula.ts'
 import { inches, type Length, longest, over, ratio, shortest } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -25,7 +24,7 @@ const limitFor = ({ figures }: PlanContext, front: Length): Length =>
 
 export interface CarriedShelf {
   readonly place: ShelfPlace
-  readonly make: ShelfMake
+  readonly make: KindOfShelf
   readonly pressure: number
   /** Screws that hold the back cleat: those in studs or masonry. */
   readonly screws: number
@@ -38,11 +37,11 @@ export type Strength =
 /** Between two walls a shelf spans from side cleat to side cleat; with a free end it hangs on its back cleat. */
 export function strengthOf(context: PlanContext, { place, make, pressure, screws }: CarriedShelf): Strength {
   if (place.left === 'wall' && place.right === 'wall') {
-    const sag = hollowShelf.sag(place, make, pressure)
+    const sag = make.kind.sag(place, make, pressure)
     const limit = limitFor(context, place.front)
     return { kind: 'spans', sag, limit, passes: sag <= limit }
   }
-  const pull = hollowShelf.pull(place, make, pressure) / Math.max(1, screws)
+  const pull = make.kind.pull(place, make, pressure) / Math.max(1, screws)
   const holds = screwHolds(context)
   return { kind: 'hangs', pull, holds, passes: screws > 0 && pull <= holds }
 }
@@ -80,9 +79,9 @@ export function thinnestThatCarries(
   context: PlanContext,
   carried: CarriedShelf,
 ): { readonly thickness: Length; readonly passes: boolean } {
-  const offered = offeredThicknesses(context).filter((t) => t >= hollowShelf.leastThickness(carried.make))
+  const offered = offeredThicknesses(context).filter((t) => t >= carried.make.kind.leastThickness(carried.make))
   const passing = offered.find((thickness) => strengthOf(context, withThickness(carried, thickness)).passes)
-  const thickest = longest(hollowShelf.leastThickness(carried.make), ...offered)
+  const thickest = longest(carried.make.kind.leastThickness(carried.make), ...offered)
   return { thickness: passing ?? thickest, passes: passing !== undefined }
 }
 

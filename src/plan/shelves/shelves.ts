@@ -1,5 +1,5 @@
-import { alignShelves, edgeThickness, shelfLoad, skinThickness } from '../../job/chapters/shelves.ts'
-import { hollowShelf } from '../../kinds/shelf/hollow.ts'
+import { alignShelves, edgeThickness, shelfKind, shelfLoad, skinThickness } from '../../job/chapters/shelves.ts'
+import { SHELVES } from '../../kinds/shelf/list.ts'
 import { type Contribution, merged, NOTHING } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
 import type { NamedBay } from '../../things/place.ts'
@@ -91,7 +91,12 @@ function shelfPanels(context: PlanContext): ShelfPanels {
     origin: 'assumed' as const,
     because: 'its name at the counter: put the caliper on it',
   })
+  const kind = settle.choice(shelfKind, undefined, () => ({
+    value: 'hollow' as const,
+    because: 'light, and nothing shows',
+  }))
   return {
+    kind: SHELVES[kind],
     skin: settle.choice(skinThickness, undefined, nominal('panel.skin')),
     edge: settle.choice(edgeThickness, undefined, nominal('panel.edge')),
     pressure: shelfPressure(context, load),
@@ -145,8 +150,8 @@ function shelfAt(
     x: body.x,
     offsetLeft: body.offsetLeft,
     offsetRight: body.offsetRight,
-    cleatTop: hollowShelf.cleatTop(at.z, bay.make),
-    sag: hollowShelf.sag(shelfPlaceOf(body, bay), bay.make, among.panels.pressure),
+    cleatTop: bay.make.kind.cleatTop(at.z, bay.make),
+    sag: bay.make.kind.sag(shelfPlaceOf(body, bay), bay.make, among.panels.pressure),
     waitsFor: shelfWaits(context, bay, among.waits),
   }
   return { bay, shelf, body, firstCleat: at.index * cleatCount(bay) + 1 }

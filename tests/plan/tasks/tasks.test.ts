@@ -104,9 +104,27 @@ describe('what a step tells', () => {
     for (const t of plan.calendar.tasks.filter((x) => x.people === 2)) {
       const heavy = t.marks.filter((m) => plan.fixings.twoPeople.has(m))
       expect(heavy.length).toBeGreaterThan(0)
-      for (const mark of heavy) expect(t.cautions.join(' ')).toContain(`Two people lift ${mark}`)
+      for (const mark of heavy)
+        expect(t.cautions.join(' ')).toMatch(new RegExp(`Two people (lift|are too few for) ${mark}:`))
       expect(t.endsAt - t.startsAt).toBeLessThanOrEqual(t.hours / 2 + 24 * 10)
     }
+  })
+})
+
+describe('a lift that two people do not do', () => {
+  it('is never worded as one for two: over the limit a lift aid, a third person or parts', () => {
+    fc.assert(
+      fc.property(measuredJobs, (job) => {
+        const p = makePlan(job, 'quick')
+        const most = p.figures.number('lift.two')
+        for (const { mark, mass } of p.fixings.loads.filter((l) => l.mass > most)) {
+          expect(mass).toBeGreaterThan(most)
+          expect(p.fixings.twoPeople.get(mark)).toMatch(/more than two people lift: a lift aid/)
+          for (const t of p.calendar.tasks) expect(t.cautions.join(' ')).not.toContain(`Two people lift ${mark}:`)
+        }
+      }),
+      { numRuns: 10 },
+    )
   })
 })
 

@@ -5,10 +5,10 @@ import { nanometres, times } from '../../units/length.ts'
 import { kilograms } from '../../units/mass.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
-import { leafTooBigForHinges, leafTooNarrow, leafTooThin, panelTooSmall } from '../fronts/front-messages.ts'
-import type { Leaf } from '../fronts/fronts.ts'
-import { hingeCount } from '../fronts/hinges.ts'
-import type { LeafMake } from '../fronts/leaves.ts'
+import { leafTooBigForHinges, leafTooNarrow, leafTooThin, panelTooSmall } from './front-messages.ts'
+import type { Leaf } from './fronts.ts'
+import { hingeCount } from './hinges.ts'
+import type { LeafMake } from './leaves.ts'
 
 /** What stands in the way of the leaves; each kind of trouble is said once a box. */
 export function frontMessages(

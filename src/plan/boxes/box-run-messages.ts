@@ -11,7 +11,12 @@ import {
 import { type QuestionKey, questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
 import { type Length, less, longest, over, shortest, size, sum, ZERO } from '../../units/length.ts'
-import { backGapOf, leafReach } from '../boxes/box-depth.ts'
+import type { PlanContext } from '../context.ts'
+import { crownDropOf } from '../run/run-levels.ts'
+import type { Run } from '../run/slot.ts'
+import { boxTooNarrow } from '../run/slot-messages.ts'
+import { recessDepth } from '../survey/outline.ts'
+import { backGapOf, leafReach } from './box-depth.ts'
 import {
   boxDoesNotTilt,
   boxesPastReturn,
@@ -19,14 +24,9 @@ import {
   boxTooShallow,
   looseShelfSags,
   widthsDoNotFill,
-} from '../boxes/box-messages.ts'
-import { lipFor } from '../boxes/box-parts.ts'
-import type { RunOfBoxes } from '../boxes/boxes.ts'
-import type { PlanContext } from '../context.ts'
-import { recessDepth } from '../survey/outline.ts'
-import { crownDropOf } from './run-levels.ts'
-import type { Run } from './slot.ts'
-import { boxTooNarrow } from './slot-messages.ts'
+} from './box-messages.ts'
+import { lipFor } from './box-parts.ts'
+import type { RunOfBoxes } from './boxes.ts'
 
 /** What stands in the way of the boxes of one run, or must be agreed to. */
 export function boxRunMessages(context: PlanContext, built: RunOfBoxes): readonly Message[] {
