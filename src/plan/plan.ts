@@ -79,7 +79,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
   const plinth = plinths(context, slotted, boxed)
   const cut = devices(context, surveyed, boxed)
   const front = fronts(context, boxed)
-  const tops = topsAndEnds(context, slotted, boxed, cut)
+  const tops = topsAndEnds(context, slotted, boxed)
   const mantel = mantels(context, surveyed)
   const shelf = shelves(context, surveyed, tops, mantel)
   const all = merged(

@@ -8,6 +8,7 @@ import { type Length, less, sum } from '../../units/length.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import type { RunnableWall, Survey } from '../survey/survey.ts'
+import { counterClash } from './counter-clash.ts'
 import { nailerNotes, panelClashes } from './device-checks.ts'
 import { DEVICES } from './device-kinds.ts'
 import { cutOutMeetsPart } from './device-messages.ts'
@@ -69,7 +70,12 @@ function behindRun(
 ): DeviceOutcome {
   const [first] = boxes
   const last = boxes.at(-1)
-  if (first === undefined || last === undefined || opening.device.z >= first.run.z1) return NO_OUTCOME
+  if (first === undefined || last === undefined) return NO_OUTCOME
+  if (opening.device.z >= first.run.z1) {
+    // In an alcove the counter runs from wall to wall; on a flat wall it ends with its boxes.
+    const over = wall.kind === 'alcove' || overlaps(opening.at, first.x, less(sum(last.x, last.width), first.x))
+    return over ? { ...NO_OUTCOME, messages: counterClash(context, plan, first, opening) } : NO_OUTCOME
+  }
   const refused = coveredOrBuried(context, wall, first, opening)
   const behind = boxes.filter((b) => overlaps(opening.at, b.x, b.width))
   if (behind.length === 0) return { ...NO_OUTCOME, messages: behindFiller(context, wall, [first, last], opening) }

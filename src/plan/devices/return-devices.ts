@@ -7,6 +7,7 @@ import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { leftSideAt, rightSideAt } from '../survey/outline.ts'
 import type { RunnableWall } from '../survey/survey.ts'
+import { counterClash } from './counter-clash.ts'
 import { cutOutMeetsPart } from './device-messages.ts'
 import {
   callsFor,
@@ -27,8 +28,8 @@ export function returnCutOuts(
 ): DeviceOutcome {
   const side = opening.device.wall === 'left' ? 'left' : 'right'
   const box = side === 'left' ? boxes[0] : boxes.at(-1)
-  if (box === undefined || opening.device.z >= box.run.z1) return NO_OUTCOME
-  if (opening.at.x >= sum(box.backGap, box.depth)) return NO_OUTCOME
+  if (box === undefined || opening.at.x >= sum(box.backGap, box.depth)) return NO_OUTCOME
+  if (opening.device.z >= box.run.z1) return { ...NO_OUTCOME, messages: counterClash(context, plan, box, opening) }
   const refused = coveredOrBuried(context, wall, box, opening)
   if (refused.length > 0) return { ...NO_OUTCOME, messages: refused }
   const id = `${box.id}/side-${side}`

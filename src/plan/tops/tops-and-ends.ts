@@ -1,12 +1,11 @@
-import { counter, counterThickness } from '../../job/chapters/cabinets.ts'
 import { type Contribution, merged } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
 import { type Length, sum } from '../../units/length.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
-import type { DevicePlan } from '../devices/devices.ts'
 import type { Run, Slots } from '../run/slot.ts'
 import { counterOf } from './counter.ts'
+import { counterThicknessOf } from './counter-thickness.ts'
 import { fillerParts } from './fillers.ts'
 import { gableOf } from './gable.ts'
 
@@ -27,8 +26,8 @@ export interface TopPlan {
 }
 
 /** Counters, gables and wall fillers. */
-export function topsAndEnds(context: PlanContext, slots: Slots, boxes: BoxPlan, _devices: DevicePlan): TopPlan {
-  const thickness = counterThicknessOf(context, slots)
+export function topsAndEnds(context: PlanContext, slots: Slots, boxes: BoxPlan): TopPlan {
+  const thickness = counterThicknessOf(context, slots.runs)
   const built = slots.runs.map((run) => {
     const here = boxes.boxes.filter((b) => b.run === run)
     return topOfRun(context, { run, boxes: here, plan: boxes, baseboardKept: slots.levels.baseboardKept }, thickness)
@@ -39,17 +38,6 @@ export function topsAndEnds(context: PlanContext, slots: Slots, boxes: BoxPlan, 
     restsOn: new Map(built.map((b) => [b.run.bay.id, b.run.waitsFor])),
     contribution: merged(...built.map((b) => b.contribution)),
   }
-}
-
-/** Thickness of the counter; undefined where no base boxes carry one. */
-function counterThicknessOf({ settle, figures }: PlanContext, slots: Slots): Length | undefined {
-  if (!slots.runs.some((run) => run.kind === 'base')) return undefined
-  if (!settle.choice(counter, undefined, () => ({ value: true, because: 'base boxes want a top' }))) return undefined
-  return settle.choice(counterThickness, undefined, () => ({
-    value: figures.length('panel.counter'),
-    origin: 'assumed',
-    because: 'its name at the counter: put the caliper on it',
-  }))
 }
 
 interface RunTop {

@@ -91,3 +91,24 @@ describe('a device on a return', () => {
     expect(codes({ wall: 'right', x: in_(16) })).toEqual([])
   })
 })
+
+describe('a device at the counter', () => {
+  const top = plan(alcove.job).slots.runs[0]!.z1
+
+  it.each([
+    ['between box top and counter top', inInches(top) + 0.25],
+    ['at the box top', inInches(top)],
+  ])('%s is not covered: S6, with how far up or down', (_where, z) => {
+    const made = plan(withDevice({ z: in_(z) }).job)
+    const stop = made.messages.find((m) => m.code === 'S6')
+    expect(stop?.short).toMatch(/counter/)
+    expect(stop?.todo).toMatch(/moved up by .* or down by/)
+  })
+
+  it('above the counter nothing is said', () => {
+    expect(codes({ z: in_(inInches(top) + 1) })).toEqual([])
+  })
+  it('on a return, under the counter, it is stopped too', () => {
+    expect(codes({ wall: 'left', x: in_(4), z: in_(inInches(top) + 0.25) })).toEqual(['S6'])
+  })
+})
