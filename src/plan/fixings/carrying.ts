@@ -17,8 +17,10 @@ export interface Load {
   readonly mass: number
   /** Mass against the recommended weight limit of the lift to saw, plinth or wall, alone. */
   readonly index: number
+  /** The least it takes: two are too few where a lift aid is needed. */
   readonly people: 1 | 2
-  /** Why two, in words; empty for one. */
+  readonly help: 'none' | 'second person' | 'lift aid'
+  /** Why it is not for one, in words, and what to do where two are too few; empty for one. */
   readonly because: string
 }
 
@@ -106,6 +108,13 @@ function thingsOf({ parts, boxes, sheets, masses, boxMasses: ofBoxes }: Carried)
   return [...pieces, ...whole, ...stacked]
 }
 
+/** What is done with a load that two people do not lift. */
+const INSTEAD_OF_TWO: Readonly<Record<Load['what'], string>> = {
+  box: 'a lift aid, a third person, or the box in parts, put together where it stands',
+  part: 'a lift aid, a third person, or the piece in parts, joined where they stand',
+  sheet: 'a lift aid, a third person, or the sheet cut down where it is bought',
+}
+
 function loadOf(context: PlanContext, { mark, what, mass, long, wide }: Thing): Load {
   const { figures, show } = context
   const index = liftingIndex({ mass, lift: liftOf(context) })
@@ -117,7 +126,16 @@ function loadOf(context: PlanContext, { mark, what, mass, long, wide }: Thing): 
     ...(long > figures.length('carry.alone-long') ? [`${show.withUnit(long)} long`] : []),
     ...(wide > figures.length('carry.alone-wide') ? [`${show.withUnit(wide)} wide`] : []),
   ]
-  return { mark, what, mass, index, people: reasons.length > 0 ? 2 : 1, because: reasons.join(', ') }
+  const beyondTwo = mass > figures.number('lift.two')
+  return {
+    mark,
+    what,
+    mass,
+    index,
+    people: reasons.length > 0 ? 2 : 1,
+    help: beyondTwo ? 'lift aid' : reasons.length > 0 ? 'second person' : 'none',
+    because: [...reasons, ...(beyondTwo ? [`more than two people lift: ${INSTEAD_OF_TWO[what]}`] : [])].join(', '),
+  }
 }
 
 /** The loads to be asked about: too heavy even for two, or for two where nobody helps. */

@@ -7,7 +7,7 @@ import type { Run } from '../run/slot.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
 import { ORDERS } from './office.ts'
-import { countOf, marksOf, sized, type Workload } from './workload.ts'
+import { countOf, marksOf, orHold, sized, type Workload } from './workload.ts'
 
 const site = { place: 'site', work: 'boxFitting' } as const
 
@@ -42,7 +42,7 @@ function levelLine(load: Workload): TaskDraft {
     hours: load.rate('level-line'),
     tools: ['long level or laser', 'pencil', 'tape', 'stud finder'],
     setOut: [
-      `Line ${show.withUnit(line)} above the highest point of the floor, over all bays.`,
+      `Line ${show.withUnit(line)} above the highest point of the floor, over all bays; where a floor is not measured, find its highest point first.`,
       ...[...new Set(built.slots.runs.map((r) => levels(load, r)))],
       ...studs,
     ],
@@ -99,9 +99,12 @@ function cutOuts(load: Workload): TaskDraft {
     marks: marksOf(cut),
     tools: ['jigsaw', 'drill', 'tape', 'vacuum'],
     setOut: cut.flatMap((p) =>
-      p.cutOuts.map(
-        (c) =>
-          `${p.mark}, ${c.what}: from its left edge ${show.length(c.x)}, from its lower edge ${show.length(c.z)}; ${show.length(c.width)} wide, ${show.length(c.height)} high.`,
+      p.cutOuts.map((c) =>
+        orHold(
+          p,
+          () =>
+            `${p.mark}, ${c.what}: from its left edge ${show.length(c.x)}, from its lower edge ${show.length(c.z)}; ${show.length(c.width)} wide, ${show.length(c.height)} high.`,
+        ),
       ),
     ),
     checks: ['Measured again from the level line and the plinth before the saw goes in.'],
@@ -157,10 +160,15 @@ function scribing(load: Workload): TaskDraft {
     hours: load.rate('scribe') * countOf(pieces),
     marks: marksOf(pieces),
     tools: ['scribing block', 'plane', 'jigsaw', 'clamps'],
-    setOut: pieces.map((p) => `${sized(p, load.show)}; ${p.leaveLong === '' ? 'at its size' : p.leaveLong}.`),
+    setOut: pieces.map((p) => toTrim(load, p)),
     checks: [`Gap to the wall at most ${gapAllowed(load)}.`],
     cautions: [CAUTIONS.sawDust],
   }
+}
+
+const toTrim = (load: Workload, part: Part): string => {
+  const size = sized(part, load.show)
+  return `${orHold(part, () => `${size}; ${part.leaveLong === '' ? 'at its size' : part.leaveLong}`)}.`
 }
 
 /** Twice what a good scribe leaves. */
@@ -182,7 +190,7 @@ function counters(load: Workload): TaskDraft {
     marks: marksOf(tops),
     tools: ['scribing block', 'saw and guide', 'plane', 'driver'],
     setOut: [
-      ...tops.map((p) => `${sized(p, load.show)}; ${p.leaveLong === '' ? 'at its size' : p.leaveLong}.`),
+      ...tops.map((p) => toTrim(load, p)),
       ...[...load.built.tops.counterTop]
         .filter(([bay]) => bays.has(bay))
         .map(([bay, z]) => `Upper face ${load.show.length(z)} up, ${load.fromLine(z)} (${nameOf(load, bay)}).`),
@@ -209,9 +217,12 @@ function kickPlates(load: Workload): TaskDraft {
     hours: load.rate('kick-plate') * countOf(plates),
     marks: marksOf(plates),
     tools: ['saw', 'plane', 'scribing block', 'pin gun'],
-    setOut: plates.map(
-      (p) =>
-        `${p.mark}: about ${load.show.length(p.length)} long${p.taper === undefined ? '' : ` (${p.taper})`}; sawn ${load.show.length(p.roughLength)} × ${load.show.length(p.roughWidth)}.`,
+    setOut: plates.map((p) =>
+      orHold(
+        p,
+        () =>
+          `${p.mark}: about ${load.show.length(p.length)} long${p.taper === undefined ? '' : ` (${p.taper})`}; sawn ${load.show.length(p.roughLength)} × ${load.show.length(p.roughWidth)}.`,
+      ),
     ),
     checks: [
       `Trimmed to what is measured between the boxes and walls now; ${load.show.withUnit(play)} clear of the floor.`,

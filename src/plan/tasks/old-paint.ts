@@ -19,6 +19,8 @@ export interface OldPaint {
 
 interface Disturbed extends Readonly<Record<string, number | string>> {
   readonly area: string
+  /** The area, or the work where no trim comes off. */
+  readonly what: string
   readonly limit: string
   readonly year: string
 }
@@ -39,8 +41,8 @@ export const paintMayHoldLead = messageKind<Disturbed>({
   code: 'C15',
   weight: 'confirm',
   source: '40 CFR 745, final rule 2008; asbestos: common practice, no source',
-  says: ({ area, year }) => ({
-    short: `Old paint is disturbed (${area}): it may hold lead, old coatings and flue rope asbestos.`,
+  says: ({ what, year }) => ({
+    short: `Old paint is disturbed (${what}): it may hold lead, old coatings and flue rope asbestos.`,
     why: `The house is treated as built before ${year} and the paint is not tested.`,
     todo: 'Confirm that it is worked as lead paint: wet, sheeted, HEPA vacuum, no torch. Stop at anything that may be asbestos: sampling is licensed work. Local rules govern.',
   }),
@@ -73,7 +75,9 @@ function isTested(context: PlanContext, limitYear: number): boolean {
 
 function said(context: PlanContext, out: StripOut, limitYear: number): Message {
   const limit = context.figures.number('lead.minor-area')
-  const values = { area: areaWords(context, out.area), limit: areaWords(context, limit), year: String(limitYear) }
+  const area = areaWords(context, out.area)
+  const what = out.area > 0 ? area : 'washing and drilling the masonry'
+  const values = { area, what, limit: areaWords(context, limit), year: String(limitYear) }
   if (out.area <= limit + HAIR) {
     return raise(paintMayHoldLead, { about: questionKey('job', leadTested), place: 'house' }, values)
   }

@@ -33,13 +33,13 @@ export function tasks(context: PlanContext, built: Built): TaskPlan {
     ...upperTasks(load),
     ...finishingTasks(load),
   ])
-  return { tasks: drafts.map((d) => taskOf(d, built.fixings.twoPeople)), messages: paint.messages }
+  return { tasks: drafts.map((d) => taskOf(d, built.fixings)), messages: paint.messages }
 }
 
 /** Hours go to the next tenth, as they are printed, so that sums on paper add up. Two people's hours are both counted. */
-function taskOf(draft: TaskDraft, twoPeople: ReadonlyMap<string, string>): Task {
+function taskOf(draft: TaskDraft, fixings: Built['fixings']): Task {
   const marks = draft.marks ?? []
-  const heavy = liftedWhole(draft) ? marks.filter((m) => twoPeople.has(m)) : []
+  const heavy = liftedWhole(draft) ? marks.filter((m) => fixings.twoPeople.has(m)) : []
   const people = heavy.length > 0 ? 2 : 1
   return {
     id: draft.id,
@@ -53,9 +53,15 @@ function taskOf(draft: TaskDraft, twoPeople: ReadonlyMap<string, string>): Task 
     tools: draft.tools ?? [],
     setOut: draft.setOut ?? [],
     checks: draft.checks ?? [],
-    cautions: [...(draft.cautions ?? []), ...heavy.map((m) => `Two people lift ${m}: ${twoPeople.get(m) ?? ''}.`)],
+    cautions: [...(draft.cautions ?? []), ...heavy.map((m) => liftWords(fixings, m))],
     work: draft.work,
   }
+}
+
+/** Two are named only where two are enough. */
+function liftWords({ loads, twoPeople }: Built['fixings'], mark: string): string {
+  const beyond = loads.some((load) => load.mark === mark && load.help === 'lift aid')
+  return `${beyond ? 'Two people are too few for' : 'Two people lift'} ${mark}: ${twoPeople.get(mark) ?? ''}.`
 }
 
 /** Parts are carried and lifted as whole pieces only when they are fitted. */

@@ -1,4 +1,4 @@
-import type { Part, Role } from '../../things/part.ts'
+import { onHold, type Part, type Role } from '../../things/part.ts'
 import type { NamedBay } from '../../things/place.ts'
 import type { Show } from '../../things/show.ts'
 import type { Length } from '../../units/length.ts'
@@ -60,8 +60,20 @@ export const countOf = (parts: readonly Part[]): number => parts.reduce((n, p) =
 /** Name of a bay by its id, in words. */
 export const bayName = (bays: readonly NamedBay[], id: string): string => bays.find((b) => b.id === id)?.name ?? id
 
-/** `L-U1: 38 1/2 × 10 5/8 × 5 3/8`, with the differing end behind it. */
+/** `L-U1: 38 1/2 × 10 5/8 × 5 3/8`, with the differing end behind it; a part on HOLD has no size yet. */
 export const sized = (part: Part, show: Show): string =>
-  `${part.mark}: ${show.length(part.length)} × ${show.length(part.width)} × ${show.length(part.thickness)}${
-    part.taper === undefined ? '' : ` (${part.taper})`
-  }`
+  orHold(
+    part,
+    () =>
+      `${named(part)}: ${show.length(part.length)} × ${show.length(part.width)} × ${show.length(part.thickness)}${
+        part.taper === undefined ? '' : ` (${part.taper})`
+      }`,
+  )
+
+/** What is said of a part with its numbers, or HOLD where a measurement it rests on is still to be taken. */
+export const orHold = (part: Part, says: () => string): string =>
+  onHold(part) ? `${part.mark}: HOLD, waits for a measurement: see the cut list` : says()
+
+/** `M-E1 top`: pieces that share a mark are told apart by what they are. */
+const named = ({ mark, piece }: Part): string =>
+  piece === undefined ? mark : piece.startsWith(mark) ? piece : `${mark} ${piece}`
