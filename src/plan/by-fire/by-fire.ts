@@ -43,8 +43,23 @@ export function woodByFire(
   })
   return {
     parts: found.reduce((all, { waiting }) => all.map((part) => waitingToo(part, waiting)), parts),
-    messages: found.flatMap(({ messages }) => messages),
+    messages: strictest(found.flatMap(({ messages }) => messages)),
   }
+}
+
+/** A bay between two fires is asked once: by the fire that leaves it the least depth, so that its way out clears both. */
+function strictest(messages: readonly Message[]): readonly Message[] {
+  const same = (a: Message, b: Message) =>
+    a.weight === 'stop' && a.code === b.code && a.about === b.about && a.place === b.place
+  const left = (m: Message): number => {
+    const depth = m.fixes[0]?.answers[0]?.value
+    return typeof depth === 'number' ? depth : 0
+  }
+  return messages.filter((m, i) =>
+    messages.every(
+      (other, j) => i === j || !same(m, other) || left(m) < left(other) || (left(m) === left(other) && i < j),
+    ),
+  )
 }
 
 interface Waiting {
