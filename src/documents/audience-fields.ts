@@ -142,8 +142,21 @@ export const HELPER_WALL = [
   'originX',
   'width',
   'lowestCeiling',
+  'waits',
 ] as const satisfies readonly (keyof Wall)[]
-export const HELPER_BREAST = ['bay', 'opening', 'mantel', 'screen'] as const satisfies readonly (keyof Breast)[]
+export interface HelperWall extends Pick<Wall, (typeof HELPER_WALL)[number]> {
+  /** How far a kept crown comes down and a kept baseboard comes up; 0 = there is none, or it goes. */
+  readonly crown: Length
+  readonly baseboard: Length
+}
+
+export const HELPER_BREAST = [
+  'bay',
+  'opening',
+  'mantel',
+  'screen',
+  'waitsFor',
+] as const satisfies readonly (keyof Breast)[]
 
 /** An outside shop sees what it makes: never what another was quoted, nor for whom it is. */
 export const SHOP_REQUEST = [

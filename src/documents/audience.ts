@@ -12,6 +12,7 @@ import { type ChapterId, type Field, NOT_MEASURED } from '../things/field.ts'
 import type { NamedBay } from '../things/place.ts'
 import type { Show } from '../things/show.ts'
 import type { Day } from '../units/day.ts'
+import { ZERO } from '../units/length.ts'
 import {
   CLIENT_PRICE,
   type ClientPrice,
@@ -33,6 +34,7 @@ import {
   type HelperShelf,
   type HelperStickPlan,
   type HelperTask,
+  type HelperWall,
   OFFICE_PRICE,
   OFFICE_PURCHASE,
   type OfficePrice,
@@ -43,6 +45,7 @@ import {
 } from './audience-fields.ts'
 import { type Accepted, acceptedConfirms } from './confirms.ts'
 import { type Dangers, dangersOf } from './dangers.ts'
+import { withoutHeldSizes } from './install-sequence/held-lines.ts'
 import { type MaterialNames, materialNames } from './material-names.ts'
 import { type Noted, notesOf } from './notes.ts'
 import { only } from './only.ts'
@@ -65,7 +68,7 @@ export interface ForHelper {
   readonly materials: MaterialNames
   readonly layouts: readonly HelperLayout[]
   readonly sticks: readonly HelperStickPlan[]
-  readonly walls: readonly Pick<Wall, (typeof HELPER_WALL)[number]>[]
+  readonly walls: readonly HelperWall[]
   readonly boxes: readonly HelperBox[]
   readonly leaves: readonly HelperLeaf[]
   readonly shelves: readonly HelperShelf[]
@@ -123,6 +126,8 @@ export interface ForClient {
   readonly bought: readonly string[]
   readonly price: ClientPrice
   readonly workshopFrom: Day | undefined
+  /** The visit to measure, days before the work in the house. */
+  readonly measured: Day | undefined
   readonly siteFrom: Day | undefined
   readonly finish: Day
   readonly accepted: readonly Accepted[]
@@ -148,13 +153,13 @@ const CLIENT_CHAPTERS: readonly ChapterId[] = ['wall', 'firebox', 'cabinets', 's
 
 /** The helper's share of a plan. */
 export function forHelper(plan: Plan): ForHelper {
+  const seen = { bays: plan.bays, parts: plan.parts.map(helperPart), ...wallShare(plan) }
   return {
+    ...seen,
     title: titleOf(plan),
     siteAddress: textAnswer(plan, siteAddress),
     siteNote: textAnswer(plan, siteNote),
     show: plainShow(plan.show),
-    bays: plan.bays,
-    parts: plan.parts.map(helperPart),
     materials: materialNames(plan),
     layouts: plan.panels.layouts.map((layout) => ({
       ...only(layout, HELPER_LAYOUT),
@@ -167,10 +172,9 @@ export function forHelper(plan: Plan): ForHelper {
         pieces: pieces.map(({ part, length }) => ({ part: helperPart(part), length })),
       })),
     })),
-    ...wallShare(plan),
     joints: plan.joints.joints.map((joint) => only(joint, HELPER_JOINT)),
     passes: plan.joints.passes,
-    tasks: plan.calendar.tasks.map((task) => only(task, HELPER_TASK)),
+    tasks: plan.calendar.tasks.map((task) => withoutHeldSizes(only(task, HELPER_TASK), seen)),
     twoPeople: plan.fixings.twoPeople,
     colours: { builtIn: plan.coating.colours['built-in'], wall: plan.coating.colours.wall },
     dangers: dangersOf(plan),
@@ -185,7 +189,7 @@ export function forHelper(plan: Plan): ForHelper {
 
 /** What is drawn of the wall. */
 const wallShare = (plan: Plan) => ({
-  walls: plan.survey.walls.map((wall) => only(wall, HELPER_WALL)),
+  walls: plan.survey.walls.map((wall) => helperWall(wall, plan)),
   boxes: plan.boxes.boxes.map((box): HelperBox => only(box, HELPER_BOX)),
   leaves: plan.fronts.leaves.map((leaf): HelperLeaf => only(leaf, HELPER_LEAF)),
   shelves: plan.shelves.shelves.map((shelf): HelperShelf => only(shelf, HELPER_SHELF)),
@@ -225,9 +229,13 @@ export function forOffice(plan: Plan): ForOffice {
   }
 }
 
+/** The task that is a visit to measure only. */
+const MEASURING = 'A2'
+
 /** The client's share of a plan. */
 export function forClient(plan: Plan): ForClient {
-  const first = (place: 'shop' | 'site') => plan.calendar.tasks.find((t) => t.place === place && t.hours > 0)?.start
+  const first = (place: 'shop' | 'site') =>
+    plan.calendar.tasks.find((t) => t.place === place && t.hours > 0 && t.id !== MEASURING)?.start
   return {
     title: titleOf(plan),
     business: textAnswer(plan, yourBusiness),
@@ -240,6 +248,7 @@ export function forClient(plan: Plan): ForClient {
     bought: plan.supply.requests.map((request) => request.title),
     price: { ...only(plan.price, CLIENT_PRICE), taxPercent: plan.price.rates.tax },
     workshopFrom: first('shop'),
+    measured: plan.calendar.tasks.find((t) => t.id === MEASURING && t.hours > 0)?.start,
     siteFrom: first('site'),
     finish: plan.calendar.finish,
     accepted: acceptedConfirms(plan, CLIENT_CHAPTERS),
@@ -247,6 +256,12 @@ export function forClient(plan: Plan): ForClient {
     wallColour: plan.coating.colours.wall,
   }
 }
+
+const helperWall = (wall: Wall, { slots }: Plan): HelperWall => ({
+  ...only(wall, HELPER_WALL),
+  crown: slots.levels.crownKept ? wall.crown.drop : ZERO,
+  baseboard: wall.kind !== 'breast' && slots.levels.baseboardKept ? wall.baseboard.height : ZERO,
+})
 
 const helperPart = (part: Plan['parts'][number]): HelperPart => only(part, HELPER_PART)
 

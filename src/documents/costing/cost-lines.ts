@@ -27,6 +27,7 @@ export const costSheet = (lines: readonly KindLine[], view: ForOffice): BookShee
     { head: 'unit', width: 9 },
     { head: 'each', width: 11 },
     { head: `amount, ${view.show.currency}`, width: 13 },
+    { head: 'price', width: 14 },
   ],
   rows: lines.map(lineRow),
   frozenColumns: 2,
@@ -42,5 +43,6 @@ function lineRow({ kind, line }: KindLine, i: number): readonly BookCell[] {
     line.unit,
     moneyCell(line.each),
     liveMoney(line.amount, { formula: `ROUND(C${row}*E${row},2)`, reckoned }),
+    line.known === 'invented' ? 'invented: ask' : null,
   ]
 }

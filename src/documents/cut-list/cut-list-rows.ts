@@ -4,6 +4,7 @@ import type { ForHelper, PlainShow } from '../audience.ts'
 import type { HelperPart } from '../audience-fields.ts'
 import type { BookCell, BookSheet } from '../book.ts'
 import { cutOutWords } from '../cut-out-words.ts'
+import { HOLD, isHeld } from '../held.ts'
 import { unitSign } from '../paper-size.ts'
 import { questionWords } from '../question-words.ts'
 
@@ -71,9 +72,7 @@ const nameOf = (view: ForHelper, material: string): string => view.materials.get
 
 /** Parts that can be sawn before those on HOLD; then by saw size, so that equal settings stand together. */
 const bySawSize = (a: HelperPart, b: HelperPart): number =>
-  Number(a.waitsFor.length > 0) - Number(b.waitsFor.length > 0) ||
-  b.roughLength - a.roughLength ||
-  b.roughWidth - a.roughWidth
+  Number(isHeld(a)) - Number(isHeld(b)) || b.roughLength - a.roughLength || b.roughWidth - a.roughWidth
 
 function columnsFor(view: ForHelper, parts: readonly HelperPart[]): readonly CutColumn[] {
   const unit = unitSign(view.show.units)
@@ -89,17 +88,17 @@ function columnsFor(view: ForHelper, parts: readonly HelperPart[]): readonly Cut
     {
       head: `finish long (${unit})`,
       width: 10,
-      cell: (p, v) => (held(p) ? { bold: 'HOLD' } : sizeCell(p.length, v.show)),
+      cell: (p, v) => (isHeld(p) ? { bold: HOLD } : sizeCell(p.length, v.show)),
     },
     {
       head: `finish wide (${unit})`,
       width: 10,
-      cell: (p, v) => (held(p) ? { bold: 'HOLD' } : sizeCell(p.width, v.show)),
+      cell: (p, v) => (isHeld(p) ? { bold: HOLD } : sizeCell(p.width, v.show)),
     },
     {
       head: 'other end',
       width: 14,
-      cell: (p) => (held(p) ? null : (p.taper ?? null)),
+      cell: (p) => (isHeld(p) ? null : (p.taper ?? null)),
       shown: (p) => p.taper !== undefined,
     },
     { head: `saw long (${unit})`, width: 10, cell: (p, v) => sawCell(p, p.roughLength, p.length, v.show) },
@@ -107,8 +106,8 @@ function columnsFor(view: ForHelper, parts: readonly HelperPart[]): readonly Cut
     {
       head: 'leave long',
       width: 20,
-      cell: (p, v) => (held(p) ? waitsWords(p, v) : p.leaveLong),
-      shown: (p) => p.leaveLong !== '' || held(p),
+      cell: (p, v) => (isHeld(p) ? waitsWords(p, v) : p.leaveLong),
+      shown: (p) => p.leaveLong !== '' || isHeld(p),
     },
     { head: 'shows', width: 14, cell: (p) => p.shows },
     {
@@ -120,7 +119,7 @@ function columnsFor(view: ForHelper, parts: readonly HelperPart[]): readonly Cut
     {
       head: 'joinery',
       width: 34,
-      cell: (p, v) => (held(p) ? null : joinery(p, v.show)),
+      cell: (p, v) => (isHeld(p) ? null : joinery(p, v.show)),
       shown: (p) => p.details.length + p.cutOuts.length > 0,
     },
     { head: 'sawn', width: 6, cell: () => BOX },
@@ -129,14 +128,12 @@ function columnsFor(view: ForHelper, parts: readonly HelperPart[]): readonly Cut
   return all.filter((column) => column.shown === undefined || parts.some(column.shown))
 }
 
-const held = (part: HelperPart): boolean => part.waitsFor.length > 0
-
 /** Fractions stay as the tape shows them; millimetres are numbers. */
 const sizeCell = (length: Length, show: PlainShow): BookCell =>
   show.units === 'inch' ? show.length(length) : { value: Math.round(inMillimetres(length) * 10) / 10, format: 'figure' }
 
 function sawCell(part: HelperPart, rough: Length, finished: Length, show: PlainShow): BookCell {
-  if (held(part)) return null
+  if (isHeld(part)) return null
   return rough === finished ? SAME : sizeCell(rough, show)
 }
 

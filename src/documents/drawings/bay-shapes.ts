@@ -23,6 +23,7 @@ export function bayShapes(bay: NamedBay, view: ForHelper, style: BayStyle): read
   const words = (box: DrawingBox, ...lines: readonly string[]) => (style === 'marked' ? [label(box, ...lines)] : [])
   return [
     rectangle(frame, 'outline'),
+    ...trimShapes(bay, view, frame),
     ...frontParts(bay, view).flatMap((part) => {
       const box = seenFromFront(part)
       return [rectangle(box, 'edge'), ...markOf(part, box, frame, words)]
@@ -36,6 +37,28 @@ export function bayShapes(bay: NamedBay, view: ForHelper, style: BayStyle): read
         return [rectangle(box, 'edge'), ...words(overIt(box, frame), shelf.mark)]
       }),
     ...breastShapes(bay, view, frame, words),
+  ]
+}
+
+/** Kept crown and baseboard: facts of the wall, thin; dashed where boxes stand before them. */
+function trimShapes(bay: NamedBay, view: ForHelper, frame: DrawingBox): readonly Shape[] {
+  const wall = view.walls.find((w) => w.bay.id === bay.id)
+  if (wall === undefined) return []
+  const end = sum(frame.x, frame.width)
+  const level = (z: Length, from: Length, to: Length, pen: 'thin' | 'hidden'): readonly Shape[] =>
+    from < to ? [line({ x: from, z }, { x: to, z }, pen)] : []
+  const run = view.boxes.find((box) => box.run.bay.id === bay.id)?.run
+  const first = run === undefined ? end : sum(frame.x, run.startX)
+  const last = run === undefined ? end : sum(first, run.width)
+  return [
+    ...(wall.crown > 0 ? level(less(frame.height, wall.crown), frame.x, end, 'thin') : []),
+    ...(wall.baseboard > 0
+      ? [
+          ...level(wall.baseboard, frame.x, first, 'thin'),
+          ...level(wall.baseboard, first, last, 'hidden'),
+          ...level(wall.baseboard, last, end, 'thin'),
+        ]
+      : []),
   ]
 }
 

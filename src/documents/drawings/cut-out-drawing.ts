@@ -2,6 +2,7 @@ import { type Drawing, type DrawingBox, dimensionChain, label, rectangle, type S
 import { longest, sum, ZERO } from '../../units/length.ts'
 import type { PlainShow } from '../audience.ts'
 import type { HelperPart } from '../audience-fields.ts'
+import { HOLD, isHeld } from '../held.ts'
 
 /** A panel with its holes, each set out from the left and the lower edge. */
 export function cutOutDrawing(part: HelperPart, show: PlainShow): Drawing {
@@ -29,7 +30,7 @@ function holeShapes(cut: HelperPart['cutOuts'][number]): readonly Shape[] {
 }
 
 function chains(part: HelperPart, panel: DrawingBox, show: PlainShow): readonly Shape[] {
-  const says = show.length
+  const says = isHeld(part) ? () => HOLD : show.length
   const rows = part.cutOuts.flatMap((cut, i) => [
     ...dimensionChain({ side: 'below', row: i + 1, stations: [ZERO, cut.x, sum(cut.x, cut.width)] }, says),
     ...dimensionChain({ side: 'left', row: i + 1, stations: [ZERO, cut.z, sum(cut.z, cut.height)] }, says),

@@ -5,6 +5,7 @@ import type { HelperLayout } from '../audience-fields.ts'
 import { type Block, type Fact, fact, factOf, type Paper, type Section, warned } from '../block.ts'
 import { cutOutWords } from '../cut-out-words.ts'
 import type { Assets, PacketDocument } from '../document.ts'
+import { HOLD, isHeld } from '../held.ts'
 import { markRanges } from '../mark-ranges.ts'
 import { rolesUsed } from '../mark-words.ts'
 import { paperSize, unitWord } from '../paper-size.ts'
@@ -92,14 +93,15 @@ function layoutPage(layout: HelperLayout, view: ForHelper): Section {
   const { show } = view
   const title = `Sheet ${layout.number} of ${view.layouts.length} · ${layout.material.name}`
   const page = drawn(title, layoutDrawing(layout, show), view, 'upright', layoutBlocks(layout, view))
-  return { ...page, under: `one sheet ${show.mass(layout.mass)} · ${page.under}` }
+  const hold = layout.state === 'hold' ? 'assumed sizes, do not saw · ' : ''
+  return { ...page, under: `${hold}one sheet ${show.mass(layout.mass)} · ${page.under}` }
 }
 
 /** The saw order to tick, or HOLD with the marks that wait. */
 function layoutBlocks(layout: HelperLayout, { show }: ForHelper): readonly Block[] {
   if (layout.state === 'hold') {
     const marks = markRanges(layout.laid.map((laid) => laid.part.mark))
-    return [warned('HOLD', `Not to be sawn yet: ${marks} wait for a measurement.`)]
+    return [warned(HOLD, `Not to be sawn yet: ${marks} wait for a measurement.`)]
   }
   const keep = layout.keep.map((k) => `${show.length(k.length)} × ${show.length(k.width)}`)
   return [
@@ -115,21 +117,31 @@ function stickPages(view: ForHelper): readonly Section[] {
   const blocks = view.sticks.flatMap((stick): readonly Block[] => [
     { kind: 'heading', text: stick.material.name },
     ...stick.bars.map((bar, i): Fact => {
-      const pieces = bar.pieces.map(({ part, length }) =>
-        part.waitsFor.length > 0 ? `${part.mark} HOLD` : `${part.mark} ${show.length(length)}`,
-      )
-      return { ...fact(`bar ${i + 1}`, `${pieces.join(' · ')}; left over ${show.length(bar.left)}`), tick: true }
+      const { ready, held } = barPieces(bar, show)
+      const left = held.length > 0 ? [] : [`left over ${show.length(bar.left)}`]
+      const says = [ready.join(' · '), ...left].filter((words) => words !== '').join('; ')
+      return { ...fact(`bar ${i + 1}`, ...[says, held.join(' · ')].filter((words) => words !== '')), tick: true }
     }),
   ])
   return [{ turned: 'upright', title: 'Sticks', under: `${view.title} · sizes in ${unitWord(show.units)}`, blocks }]
 }
+
+type Bar = ForHelper['sticks'][number]['bars'][number]
+
+/** What can be sawn from a bar, with its size; what cannot yet, without. */
+const barPieces = ({ pieces }: Bar, show: ForHelper['show']) => ({
+  ready: pieces.filter(({ part }) => !isHeld(part)).map(({ part, length }) => `${part.mark} ${show.length(length)}`),
+  held: pieces.filter(({ part }) => isHeld(part)).map(({ part }) => `${part.mark} ${HOLD}`),
+})
 
 const WIRED = /outlet|switch|socket/
 const TESTED_DEAD = 'Power off and tested dead by the electrician before the panel is near the wires.'
 
 function cutOutPage(part: ForHelper['parts'][number], view: ForHelper): Section {
   const after = [
-    ...part.cutOuts.map((cut) => fact('set out', `${cutOutWords(cut, view.show)}.`)),
+    ...(isHeld(part)
+      ? [warned(HOLD, `Not to be cut yet: ${part.mark} waits for a measurement; drawn at an assumed size.`)]
+      : part.cutOuts.map((cut) => fact('set out', `${cutOutWords(cut, view.show)}.`))),
     ...(part.cutOuts.some((cut) => WIRED.test(cut.what)) ? [warned('caution', TESTED_DEAD)] : []),
     fact('check', 'Measure again from the level line before cutting.'),
   ]

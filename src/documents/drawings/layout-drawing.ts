@@ -10,6 +10,7 @@ import {
 import { type Length, over, sum, ZERO } from '../../units/length.ts'
 import type { PlainShow } from '../audience.ts'
 import type { HelperLaid, HelperLayout } from '../audience-fields.ts'
+import { HOLD, isHeld } from '../held.ts'
 
 interface Lying {
   readonly x: Length
@@ -27,7 +28,10 @@ export function layoutDrawing(layout: HelperLayout, show: PlainShow): Drawing {
     frame: sheet,
     shapes: [
       ...layout.waste.map((w) => hatch(lying(w), 'waste')),
-      ...layout.keep.flatMap((k) => [rectangle(lying(k), 'hidden'), label(lying(k), 'keep', sizeWords(k, show))]),
+      ...layout.keep.flatMap((k) => [
+        rectangle(lying(k), 'hidden'),
+        label(lying(k), 'keep', ...(layout.state === 'hold' ? [] : [sizeWords(k, show)])),
+      ]),
       ...layout.laid.flatMap((laid) => partShapes(laid, show)),
       rectangle(sheet, 'outline'),
       ...tagShapes(layout),
@@ -43,12 +47,9 @@ const sizeWords = ({ length, width }: Pick<Lying, 'length' | 'width'>, show: Pla
 
 function partShapes(laid: HelperLaid, show: PlainShow): readonly Shape[] {
   const box = lying(laid)
-  const { mark, piece, waitsFor } = laid.part
-  const held = waitsFor.length > 0 ? ['HOLD'] : []
-  return [
-    rectangle(box, 'edge'),
-    label(box, mark, sizeWords(laid, show), ...(piece === undefined ? [] : [piece]), ...held),
-  ]
+  const { mark, piece } = laid.part
+  const size = isHeld(laid.part) ? HOLD : sizeWords(laid, show)
+  return [rectangle(box, 'edge'), label(box, mark, size, ...(piece === undefined ? [] : [piece]))]
 }
 
 /** The letter of a strip stands outside at its end, those of neighbours in two columns; a piece within a strip has it inside. */

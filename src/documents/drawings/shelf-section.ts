@@ -2,11 +2,12 @@ import { type Drawing, dimensionChain, label, line, rectangle, type Shape } from
 import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'
 import type { ForHelper } from '../audience.ts'
 import type { HelperPart, HelperShelf } from '../audience-fields.ts'
+import { HOLD, isHeld } from '../held.ts'
 import { roleOfMark } from '../mark-words.ts'
 
 /** Shelves built alike share one section: the first of each depth and thickness. */
 export function sectionShelves(view: ForHelper): readonly HelperShelf[] {
-  const key = (s: HelperShelf) => `${s.depth} ${s.thickness}`
+  const key = (s: HelperShelf) => `${s.depth} ${s.thickness} ${isHeld(s)}`
   return view.shelves.filter((shelf, i) => view.shelves.findIndex((s) => key(s) === key(shelf)) === i)
 }
 
@@ -67,7 +68,7 @@ function chains(
     readonly cleat: HelperPart | undefined
   },
 ): readonly Shape[] {
-  const says = view.show.length
+  const says = isHeld(shelf) ? () => HOLD : view.show.length
   const { depth, thickness } = shelf
   const t = skin?.thickness ?? ZERO
   const cleatTop = sum(thickness, less(shelf.cleatTop, shelf.z))

@@ -95,6 +95,7 @@ function priceBlocks({ price, show }: ForClient): readonly Block[] {
 
 function datesBlocks(view: ForClient): readonly Block[] {
   const dates = [
+    ...(view.measured === undefined ? [] : [`We measure ${showDay(view.measured)}.`]),
     ...(view.workshopFrom === undefined ? [] : [`Workshop from ${showDay(view.workshopFrom)}.`]),
     ...(view.siteFrom === undefined ? [] : [`In your house from ${showDay(view.siteFrom)}.`]),
     `Handed over ${showDayAndYear(view.finish)}, when the quote is accepted in time and nothing is found behind the old work.`,

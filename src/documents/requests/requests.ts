@@ -3,6 +3,7 @@ import { type ForShop, forShops } from '../audience.ts'
 import { type Block, type Fact, factOf, heading, type Paper, SPACE, together } from '../block.ts'
 import type { Book } from '../book.ts'
 import type { Assets, PacketDocument, PacketFile, Stamp } from '../document.ts'
+import { HOLD } from '../held.ts'
 import { paperSize, unitWord } from '../paper-size.ts'
 import { words } from '../words/template.ts'
 import { writePdf } from '../write/pdf.ts'
@@ -31,7 +32,8 @@ async function requestFiles(view: ForShop, assets: Assets, stamp: Stamp): Promis
 /** The request on paper: who asks, what, how finished, when. */
 export function requestPaper(view: ForShop, assets: Assets): Paper {
   const { request, show, orderBy, neededBy } = view
-  const same = saidOfAll(request.lines)
+  const lines = request.lines.map(withoutHeldSize)
+  const same = saidOfAll(lines)
   return {
     name: `request, ${request.title.toLowerCase()}`,
     job: view.title,
@@ -53,7 +55,7 @@ export function requestPaper(view: ForShop, assets: Assets): Paper {
           }),
           heading('What is asked for'),
           ...factOf('all alike', [...same]),
-          ...request.lines.flatMap((line) => [SPACE, lineBlock(line, same)]),
+          ...lines.flatMap((line) => [SPACE, lineBlock(line, same)]),
           SPACE,
           ...factOf('finish', request.finish),
           ...factOf('drilling', request.drilling),
@@ -67,6 +69,10 @@ const dayOr = (day: Day | undefined): string | false => (day === undefined ? fal
 
 type Line = ForShop['request']['lines'][number]
 
+/** A line on HOLD is asked for later, because its size may change: neither it nor what is set out by it is printed. */
+const withoutHeldSize = (line: Line): Line =>
+  line.hold ? { ...line, size: `${HOLD}: size follows`, details: line.details.filter((d) => !/\d/.test(d)) } : line
+
 /** Details that every line has, said once; a single line says its own. */
 function saidOfAll(lines: readonly Line[]): ReadonlySet<string> {
   const [first, ...others] = lines
@@ -74,14 +80,13 @@ function saidOfAll(lines: readonly Line[]): ReadonlySet<string> {
   return new Set(first.details.filter((detail) => others.every((line) => line.details.includes(detail))))
 }
 
-/** Mark, number and size at a glance, then what is its own, in full width. A line on HOLD is asked for later: its size may change. */
+/** Mark, number and size at a glance, then what is its own, in full width. */
 function lineBlock(line: Line, same: ReadonlySet<string>): Block {
-  const size = line.hold ? 'HOLD: size follows' : line.size
   const head: Fact = {
     kind: 'fact',
     word: line.mark,
     weight: 'bold',
-    lines: [`${line.quantity} × ${line.item}, ${size}`],
+    lines: [`${line.quantity} × ${line.item}, ${line.size}`],
     bar: line.hold,
     tick: true,
   }
@@ -109,14 +114,16 @@ export const requestBook = (view: ForShop): Book => ({
         { head: 'details', width: 60 },
         { head: 'needed by', width: 12 },
       ],
-      rows: view.request.lines.map((line) => [
-        { bold: line.mark },
-        line.item,
-        { value: line.quantity, format: 'count' },
-        line.hold ? 'HOLD: size follows' : line.size,
-        line.details.join('; '),
-        view.neededBy ?? null,
-      ]),
+      rows: view.request.lines
+        .map(withoutHeldSize)
+        .map((line) => [
+          { bold: line.mark },
+          line.item,
+          { value: line.quantity, format: 'count' },
+          line.size,
+          line.details.join('; '),
+          view.neededBy ?? null,
+        ]),
       frozenColumns: 1,
     },
   ],

@@ -5,6 +5,7 @@ import { type ForHelper, forHelper } from '../audience.ts'
 import type { HelperJoint } from '../audience-fields.ts'
 import { type Block, type Cell, fact, factOf, type Paper, type Section, type TableColumn, TICK } from '../block.ts'
 import type { Assets, PacketDocument } from '../document.ts'
+import { HOLD, isHeld } from '../held.ts'
 import { paperSize, unitWord } from '../paper-size.ts'
 import { words } from '../words/template.ts'
 import { writePdf } from '../write/pdf.ts'
@@ -115,21 +116,20 @@ function jointTable(rows: readonly JointRow[], view: ForHelper): Block {
   return {
     kind: 'table',
     columns,
-    rows: rows.map((row) => ({ cells: jointCells(row, passes, view), bar: held(row.joint) })),
+    rows: rows.map((row) => ({ cells: jointCells(row, passes, view), bar: isHeld(row.joint) })),
   }
 }
 
-const held = (joint: HelperJoint): boolean => joint.waitsFor.length > 0
-
 function jointCells({ numbers, where, joint }: JointRow, passes: number, { show }: ForHelper): readonly Cell[] {
   const open = joint.kind === 'open'
+  const size = isHeld(joint) ? () => HOLD : show.length
   const ticks = Array.from({ length: passes }, (_, i): Cell => (i < joint.passes ? TICK : '–'))
   return [
     numbers,
     where,
-    held(joint) ? 'HOLD' : show.length(joint.length),
-    open ? 'stays open' : gapWords(joint, show.length),
-    joint.tape === 0 ? 'none' : show.length(joint.tape),
+    size(joint.length),
+    open ? 'stays open' : isHeld(joint) ? HOLD : gapWords(joint, show.length),
+    joint.tape === 0 ? 'none' : size(joint.tape),
     open ? '–' : joint.colour,
     ...ticks,
     joint.tape === 0 ? '–' : TICK,

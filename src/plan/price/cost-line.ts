@@ -8,4 +8,6 @@ export interface CostLine {
   readonly unit: string
   readonly each: Money
   readonly amount: Money
+  /** Whether `each` is a made-up price; absent where it is a rate or was answered. */
+  readonly known?: 'invented'
 }

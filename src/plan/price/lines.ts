@@ -25,6 +25,7 @@ const lineOf = (p: Purchase): CostLine => ({
   unit: p.packSize === 1 ? p.unit : 'pack',
   each: p.priceEach,
   amount: roundMoney(p.packs * p.priceEach),
+  ...(p.priceKnown === 'invented' ? { known: p.priceKnown } : {}),
 })
 
 /** Materials at purchase sizes. */

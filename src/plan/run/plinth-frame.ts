@@ -112,7 +112,7 @@ function frameParts(context: PlanContext, here: StandingRun, frame: Frame): read
     })
   const rails = (['back', 'front'] as const).map((side) => {
     const y = side === 'back' ? backY : less(sum(backY, frame.depth), t)
-    return part(`rail-${side}`, 'rail', {
+    return part(`rail-${side}`, `${side} rail`, {
       length,
       ...(side === 'front' ? { details: packers(context, here, frame), waitsFor: [...waitsFor, ...floor] } : {}),
       placement: { x, y, z, dx: length, dy: t, dz: frame.height },
