@@ -49,13 +49,14 @@ export const FIRST_ROW = 2
 
 const LONGEST_NAME = 31
 
-/** Only letters, digits and spaces, at most 31, and each name once: anything else breaks printing in some programs. */
+/** Only letters, figures with their point, and spaces, at most 31, and each name once: other signs break printing in some programs. */
 export function sheetNames(wanted: readonly string[]): readonly string[] {
   const given: string[] = []
   for (const name of wanted) {
     const plain = name
       .normalize('NFC')
-      .replace(/[^\p{L}\p{N}]+/gu, ' ')
+      .replace(/(?:(\d+) )?(\d+)\/(\d+)/g, asDecimal)
+      .replace(/[^\p{L}\p{N}.]+|(?<!\d)\.|\.(?!\d)/gu, ' ')
       .trim()
     const base = plain === '' ? 'Sheet' : plain
     let unique = base.slice(0, LONGEST_NAME).trim()
@@ -66,3 +67,7 @@ export function sheetNames(wanted: readonly string[]): readonly string[] {
   }
   return given
 }
+
+/** `1 7/16` reads `1.438` where no stroke may stand. */
+const asDecimal = (_text: string, whole: string | undefined, top: string, bottom: string): string =>
+  String(Math.round((Number(whole ?? 0) + Number(top) / Math.max(1, Number(bottom))) * 1000) / 1000)

@@ -249,7 +249,7 @@ describe('the cut list', () => {
       .filter((p) => p.supply === 'made')
       .flatMap((p) => Array.from({ length: p.quantity }, () => p.mark))
     expect([...marks].sort()).toEqual([...made].sort())
-    for (const name of sheets) expect(name).toMatch(/^[A-Za-z0-9 ]{1,31}$/)
+    for (const name of sheets) expect(name).toMatch(/^[A-Za-z0-9 .]{1,31}$/)
   })
 
   it('prints HOLD instead of a size where a measurement is missing, and says which', async () => {
