@@ -1,3 +1,4 @@
+import { noteRead } from '../things/formula.ts'
 import { inches, type Length, millimetres } from '../units/length.ts'
 import type { UnitSystem } from '../units/show-length.ts'
 import type { FigureRow } from './figure.ts'
@@ -30,10 +31,27 @@ export function figuresIn(units: UnitSystem): Figures {
   const length = (id: string): Length => {
     const known = lengths.get(id) ?? lengthOf(row(id), units)
     lengths.set(id, known)
+    noteFigure(row(id), known)
     return known
   }
-  return { units, row, length, number: (id) => numberOf(row(id), units) }
+  const number = (id: string): number => {
+    const value = numberOf(row(id), units)
+    noteFigure(row(id), value)
+    return value
+  }
+  return { units, row, length, number }
 }
+
+/** A row that was read, with the place it comes from, for whoever asks where a number is from. */
+const noteFigure = ({ id, says, source, edition, section }: FigureRow, result: Length | number): void =>
+  noteRead(() => ({
+    kind: 'figure',
+    id,
+    about: '',
+    plain: says,
+    source: [source, edition, section].filter((text) => text !== undefined).join(', '),
+    result,
+  }))
 
 function lengthOf(row: FigureRow, units: UnitSystem): Length {
   if ('inch' in row) return readFigureLength(units === 'inch' ? row.inch : row.metric)

@@ -1,5 +1,6 @@
 import { answerOf, type Job } from '../job/job.ts'
 import { type Field, type Look, NOT_MEASURED, type QuestionKey, questionKey } from '../things/field.ts'
+import { noteRead } from '../things/formula.ts'
 import type { NamedBay, Place } from '../things/place.ts'
 import type { Origin, Used } from '../things/used.ts'
 
@@ -48,6 +49,14 @@ export function settleFrom(job: Job): Settle {
       suggestedOrigin,
       because: s.because,
     })
+    noteRead(() => ({
+      kind: 'question',
+      id: field.id,
+      about: placeOf(bay),
+      plain: field.short,
+      source: answer === undefined ? `${suggestedOrigin}: ${s.because}` : 'answered',
+      result: value,
+    }))
     return value
   }
   return {
@@ -64,7 +73,16 @@ export function settleFrom(job: Job): Settle {
     },
     asked: (field, bay) => {
       const answer = answerFor(field, bay)
-      return answer === NOT_MEASURED ? undefined : answer
+      if (answer === undefined || answer === NOT_MEASURED) return undefined
+      noteRead(() => ({
+        kind: 'question',
+        id: field.id,
+        about: placeOf(bay),
+        plain: field.short,
+        source: 'answered',
+        result: answer,
+      }))
+      return answer
     },
   }
 }

@@ -1,5 +1,6 @@
 import type { Length } from '../units/length.ts'
 import type { QuestionKey } from './field.ts'
+import type { Ref } from './formula.ts'
 import type { MaterialId } from './material.ts'
 import type { BayId } from './place.ts'
 
@@ -56,6 +57,15 @@ export interface Coat {
 }
 export type SurfaceId = 'built-in' | 'masonry' | 'wall'
 
+/** Which formula, question or figure each size of a part came from, looked up at the part's own place. */
+export interface SizesFrom {
+  readonly length: Ref
+  readonly width: Ref
+  readonly thickness: Ref
+  readonly roughLength?: Ref
+  readonly roughWidth?: Ref
+}
+
 export interface Part {
   readonly id: PartId
   /** `L2-S1`. Pieces glued into one thing share its mark and differ by `piece` (`L-H2 edge`). */
@@ -89,6 +99,7 @@ export interface Part {
   readonly placement: Placement
   /** Measurements still to be taken on which a size of this part rests: not empty = HOLD. */
   readonly waitsFor: readonly QuestionKey[]
+  readonly from?: SizesFrom
 }
 
 export const onHold = (part: Pick<Part, 'waitsFor'>): boolean => part.waitsFor.length > 0
