@@ -64,7 +64,8 @@ let subject = ''
 export function formula<I extends object, O>(note: FormulaNote<I>, fn: (inputs: I) => O): Formula<I, O> {
   const call = (inputs: I): O => {
     const result = fn(inputs)
-    if (recorder !== undefined) recorder({ ...asNoted(note), inputs: Object.fromEntries(Object.entries(inputs)), result })
+    if (recorder !== undefined)
+      recorder({ ...asNoted(note), inputs: Object.fromEntries(Object.entries(inputs)), result })
     return result
   }
   return Object.assign(call, { id: note.id })
