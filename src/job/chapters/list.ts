@@ -1,5 +1,6 @@
 import type { ChapterId, Field } from '../../things/field.ts'
 import { CABINET_FIELDS } from './cabinets.ts'
+import { drawers } from './drawers.ts'
 import { FINISH_FIELDS } from './finish.ts'
 import { FIREBOX_FIELDS } from './firebox.ts'
 import { HARDWARE_FIELDS } from './hardware.ts'
@@ -21,7 +22,7 @@ export const CHAPTER_FIELDS: Readonly<Record<ChapterId, readonly Field[]>> = {
   mantel: MANTEL_FIELDS,
   'make-or-buy': MAKE_OR_BUY_FIELDS,
   finish: FINISH_FIELDS,
-  hardware: HARDWARE_FIELDS,
+  hardware: [...HARDWARE_FIELDS, drawers],
   install: INSTALL_FIELDS,
   price: PRICE_FIELDS,
 }
