@@ -1,5 +1,5 @@
 import type { Column, Entry, LengthRange } from '../things/field.ts'
-import { inches, type Length, millimetres } from '../units/length.ts'
+import { inches, millimetres } from '../units/length.ts'
 import { afterGap, endsHere } from '../units/parse-length.ts'
 import { plainMarks } from '../units/plain-marks.ts'
 import { scanLength } from '../units/scan-length.ts'
@@ -11,7 +11,7 @@ import { joinedComma, joinedFigures, parted } from './parted.ts'
 import { showRow } from './show-answer.ts'
 
 type TableEntry = Extract<Entry, { kind: 'table' }>
-export type Row = Readonly<Record<string, Length | string>>
+export type Row = Readonly<Record<string, number | string>>
 
 /** Figures of a table have no range of their own: a wall is not longer, nor a lean larger, than this. */
 const PLAIN: LengthRange = { inch: [inches(0), inches(600)], metric: [millimetres(0), millimetres(15_000)] }
@@ -38,7 +38,7 @@ export function enterTable(text: string, entry: TableEntry, asking: Asking): Ent
 /** One row: a cell for each column in order, `-` for a cell not measured, words for choices by a beginning. */
 export function enterRow(typed: string, entry: TableEntry, asking: Asking): Entered {
   const line = plainMarks(parted(typed))
-  const cells: Record<string, Length | string> = {}
+  const cells: Record<string, number | string> = {}
   let at = 0
   let slip: string | undefined
   for (const column of entry.columns) {
@@ -65,7 +65,7 @@ function commaDoubt(line: string, { show }: Asking): string | undefined {
 }
 
 type CellRead =
-  | { readonly kind: 'cell'; readonly value: Length | string | undefined; readonly end: number; readonly slip?: string }
+  | { readonly kind: 'cell'; readonly value: number | string | undefined; readonly end: number; readonly slip?: string }
   | { readonly kind: 'refused'; readonly says: string }
   /** The line ends before this column. */
   | { readonly kind: 'short' }
@@ -73,9 +73,30 @@ type CellRead =
 function readCell(line: string, at: number, column: Column, asking: Asking): CellRead {
   if (at >= line.length) return { kind: 'short' }
   if (/^-(?=[\s;•|,]|$)/.test(line.slice(at, at + 2))) return { kind: 'cell', value: undefined, end: at + 1 }
-  return column.entry.kind === 'choice'
-    ? readWord(line, at, column)
-    : readFigure(line, at, column, column.entry.signed === true ? SIGNED : PLAIN, asking)
+  switch (column.entry.kind) {
+    case 'choice':
+      return readWord(line, at, column)
+    case 'count':
+      return readCount(line, at, column, column.entry)
+    case 'length':
+      return readFigure(line, at, column, column.entry.signed ? SIGNED : PLAIN, asking)
+  }
+}
+
+function readCount(
+  line: string,
+  at: number,
+  column: Column,
+  { least, most }: { readonly least: number; readonly most: number },
+): CellRead {
+  const [word = ''] = line.slice(at).split(/[\s,;•|]+/)
+  const value = /^\d{1,9}$/.test(word) ? Number(word) : undefined
+  return value !== undefined && value >= least && value <= most
+    ? { kind: 'cell', value, end: at + word.length }
+    : {
+        kind: 'refused',
+        says: `${column.says}: "${word.slice(0, 40)}" is not a whole number from ${least} to ${most}.`,
+      }
 }
 
 function readFigure(line: string, at: number, column: Column, range: LengthRange, asking: Asking): CellRead {

@@ -48,7 +48,8 @@ function showEntry(entry: Entry, value: unknown, show: Show): string {
 const showLengths = (lengths: readonly Length[], labels: readonly string[] | undefined, show: Show): string =>
   lengths.map((l, i) => (labels?.[i] === undefined ? show.length(l) : `${labels[i]} ${show.length(l)}`)).join(', ')
 
-type CellRow = Readonly<Record<string, Length | string | undefined>>
+type Cell = number | string | undefined
+type CellRow = Readonly<Record<string, Cell>>
 
 const showTable = (rows: readonly CellRow[], columns: readonly Column[], show: Show): string =>
   rows.length === 0 ? 'none' : rows.map((row) => showRow(row, columns, show)).join('; ')
@@ -61,9 +62,9 @@ export const showRow = (row: CellRow, columns: readonly Column[], show: Show): s
     .join(', ')
 
 /** One cell; a dash where nothing was measured. */
-export function showCell(value: Length | string | undefined, column: Column, show: Show): string {
+export function showCell(value: Cell, column: Column, show: Show): string {
   if (value === undefined) return '-'
-  if (typeof value === 'number') return show.length(value)
+  if (typeof value === 'number') return column.entry.kind === 'length' ? show.length(value as Length) : String(value)
   return column.entry.kind === 'choice' ? (column.entry.options.find((o) => o.id === value)?.says ?? value) : value
 }
 
@@ -71,8 +72,10 @@ export function showCell(value: Length | string | undefined, column: Column, sho
 export const typedRow = (row: CellRow, columns: readonly Column[], show: Show): string =>
   columns.map((c) => typedCell(row[c.id], c, show)).join(', ')
 
-const typedCell = (value: Length | string | undefined, column: Column, show: Show): string =>
-  typeof value === 'number' ? typedLength(value, show) : showCell(value, column, show)
+const typedCell = (value: Cell, column: Column, show: Show): string =>
+  typeof value === 'number' && column.entry.kind === 'length'
+    ? typedLength(value as Length, show)
+    : showCell(value, column, show)
 
 /** A length so written that it reads as the very same one; what the job's marks cannot show is written in millimetres. */
 export function typedLength(value: Length, show: Show): string {

@@ -132,9 +132,18 @@ export const wordColumn = (id: string, says: string, options: readonly string[])
   entry: { kind: 'choice', options: options.map((o) => ({ id: o, says: o.replace('-', ' ') })) },
 })
 
+/** A column of whole numbers: how many, or a year. `like` is a plausible one for the example. */
+export const countColumn = (
+  id: string,
+  says: string,
+  needed: Needed,
+  count: { readonly least: number; readonly most: number; readonly like: string },
+): Column => ({ id, says, needed: needed === 'needed', entry: { kind: 'count', ...count } })
+
 /** Schema of a table cell. */
 export const cell = {
   length: lengthSchema,
+  count: (least: number, most: number): z.ZodType<number> => z.int().min(least).max(most),
   word: <const W extends readonly [string, ...string[]]>(words: W): z.ZodType<W[number]> =>
     z.enum(words) as unknown as z.ZodType<W[number]>,
 }

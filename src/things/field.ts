@@ -43,6 +43,7 @@ export interface Column {
   readonly entry: /** `like`: how a plausible reading is typed in a job of each system; what is off the true may lie on either side of 0. */
     | { readonly kind: 'length'; readonly signed: boolean; readonly like: Like }
     | { readonly kind: 'choice'; readonly options: readonly Option[] }
+    | { readonly kind: 'count'; readonly least: number; readonly most: number; readonly like: string }
   readonly needed: boolean
 }
 
