@@ -55,6 +55,7 @@ export const JOINT_FIELDS = [
   'kind',
   'passes',
   'tape',
+  'rod',
   'caulk',
   'waitsFor',
 ] as const

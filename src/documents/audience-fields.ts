@@ -71,6 +71,7 @@ export const HELPER_JOINT = [
   'kind',
   'passes',
   'tape',
+  'rod',
   'waitsFor',
 ] as const satisfies readonly (keyof Joint)[]
 export type HelperJoint = Pick<Joint, (typeof HELPER_JOINT)[number]>

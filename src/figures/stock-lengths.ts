@@ -6,7 +6,7 @@ import { readFigureLength } from './figures.ts'
 
 const lengths = z.array(z.string()).min(1)
 const sold = z.strictObject({ known: z.literal('practice'), source: z.string().min(3), inch: lengths, metric: lengths })
-const file = z.strictObject({ about: z.string(), screws: sold, panels: sold })
+const file = z.strictObject({ about: z.string(), screws: sold, panels: sold, rods: sold })
 
 let read: z.infer<typeof file> | undefined
 /** The file, checked once a process. */
@@ -19,6 +19,15 @@ function stock(): z.infer<typeof file> {
 export function longestScrewSold(most: Length, units: UnitSystem): Length {
   const screws = stock().screws[units].map(readFigureLength)
   return screws.reduce((best, length) => (length <= most && length > best ? length : best))
+}
+
+/** The thinnest backer rod sold that is no thinner than `least`; the thickest sold when none is. */
+export function thinnestRodSold(least: Length, units: UnitSystem): Length {
+  const rods = stock().rods[units].map(readFigureLength)
+  return rods.reduce((best, rod) => {
+    const better = best < least ? rod > best : rod >= least && rod < best
+    return better ? rod : best
+  })
 }
 
 /** A panel made thinner than its name by more than this share is another panel. Common practice, no source. */

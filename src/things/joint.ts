@@ -25,6 +25,8 @@ export interface Joint {
   readonly passes: number
   /** Tape length, 0 when none. */
   readonly tape: Length
+  /** Backer rod to buy for it, 0 when none. */
+  readonly rod: Length
   /** Litres of caulk, all passes, waste included. */
   readonly caulk: number
   readonly waitsFor: readonly QuestionKey[]

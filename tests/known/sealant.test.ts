@@ -3,7 +3,7 @@ import { caulk } from '../../src/kinds/joint/caulk.ts'
 import type { GapLimits } from '../../src/kinds/joint/contract.ts'
 import { allPasses, beadSection, beadVolume, passesFor, rodDiameter } from '../../src/plan/joints/bead.ts'
 import { joints } from '../../src/plan/joints/joints.ts'
-import { inches, nanometres, ZERO } from '../../src/units/length.ts'
+import { inches, type Length, nanometres, ZERO } from '../../src/units/length.ts'
 import { LITRES_PER_US_FLUID_OUNCE } from '../../src/units/volume.ts'
 import { contextFor } from '../plan/context-for-test.ts'
 
@@ -21,11 +21,13 @@ const limits = (fillet: number): GapLimits => ({
 })
 /** Feet one cartridge lays at a section, no waste. */
 const feet = (section: number) => {
-  const perMetre = beadVolume({ length: nanometres(1e9), sections: [section, section], waste: 0 })
+  const perMetre = beadVolume({ length: nanometres(1e9), sectionOne: section, sectionOther: section, waste: 0 })
   return (CARTRIDGE / perMetre) * FEET_PER_METRE
 }
-const square = (gap: number) => beadSection({ gap: inches(gap), kind: caulk, limits: limits(0) })
-const triangle = (leg: number) => beadSection({ gap: ZERO, kind: caulk, limits: limits(leg) })
+const sectionIn = (gap: Length, given: GapLimits) =>
+  beadSection({ gap, depth: caulk.depth(gap, given), fillet: given.fillet })
+const square = (gap: number) => sectionIn(inches(gap), limits(0))
+const triangle = (leg: number) => sectionIn(ZERO, limits(leg))
 
 describe('feet of bead from 10.1 fl oz, no waste (231/128 cu in a fluid ounce; computed from the section)', () => {
   it.each([
@@ -46,8 +48,9 @@ describe('feet of bead from 10.1 fl oz, no waste (231/128 cu in a fluid ounce; c
 
   it('tapering joint: 142 in, gap 1/8 to 3/16, 1/8 deep, waste × 1.25 takes 3.466797 cu in = 0.190198 cartridge (worked by hand)', () => {
     const shallow = { ...limits(0), beadMost: inches(0, 1, 8) }
-    const section = (gap: number) => beadSection({ gap: inches(gap), kind: caulk, limits: shallow })
-    const litres = beadVolume({ length: inches(142), sections: [section(1 / 8), section(3 / 16)], waste: 0.25 })
+    const section = (gap: number) => sectionIn(inches(gap), shallow)
+    const sections = { sectionOne: section(1 / 8), sectionOther: section(3 / 16) }
+    const litres = beadVolume({ length: inches(142), ...sections, waste: 0.25 })
     expect(litres / 0.016387064).toBeCloseTo(3.466797, 6)
     expect(litres / CARTRIDGE).toBeCloseTo(0.190198, 6)
   })
@@ -82,7 +85,7 @@ describe('passes: hollow after n is depth × 0.30ⁿ, stop at 1/64 in (30 %: AST
 })
 
 it('backer rod for a 3/8 in gap: 0.46875 in (ASTM C1193 practice, 25 % over, from memory)', () => {
-  expect(rodDiameter({ gap1: inches(0, 3, 8), gap2: inches(0, 1, 8), over: 1.25 }) / 25.4).toBeCloseTo(0.46875, 9)
+  expect(rodDiameter({ gap1: inches(0, 3, 8), gap2: inches(0, 1, 8), over: 1.25 })).toBe(inches(0.46875))
 })
 
 it('tape: 38 joints of 1450 in together, 3 in over at each end, 10 % waste, are 0.854537 of a 60 yd roll (common practice; worked by hand)', () => {

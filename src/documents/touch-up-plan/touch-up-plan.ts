@@ -138,7 +138,7 @@ function jointCells({ numbers, where, joint }: JointRow, passes: number, { show 
 
 function gapWords(joint: HelperJoint, length: ForHelper['show']['length']): string {
   const [one, other] = joint.ends
-  const rod = joint.kind === 'backed-caulk' ? ', over rod' : ''
+  const rod = joint.rod === 0 ? '' : `, over ${length(joint.rod)} rod`
   if (joint.gap1 === joint.gap2) return `${length(joint.gap1)}${rod}`
   return `${length(joint.gap1)} ${one}, ${length(joint.gap2)} ${other}${rod}`
 }

@@ -6,7 +6,7 @@ export const caulk: JointKind = {
   id: 'caulk',
   says: 'caulk',
   widest: (limits) => limits.caulkMost,
-  depth: (gap, limits) => beadDepth({ gap, limits }),
+  depth: (gap, { beadLeast, beadMost }) => beadDepth({ gap, beadLeast, beadMost }),
   tape: 'plain',
   backed: false,
 }

@@ -6,7 +6,7 @@ export const fillet: JointKind = {
   id: 'fillet',
   says: 'small fillet',
   widest: (limits) => limits.filletOnly,
-  depth: (gap, limits) => beadDepth({ gap, limits }),
+  depth: (gap, { beadLeast, beadMost }) => beadDepth({ gap, beadLeast, beadMost }),
   tape: 'plain',
   backed: false,
 }

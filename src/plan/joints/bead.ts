@@ -1,8 +1,10 @@
-import type { GapLimits, JointKind } from '../../kinds/joint/contract.ts'
+import { backedDepth } from '../../kinds/joint/backed-caulk.ts'
+import { beadDepth } from '../../kinds/joint/bead-depth.ts'
 import { formula } from '../../things/formula.ts'
-import { inMillimetres, type Length, longest } from '../../units/length.ts'
+import { inMillimetres, type Length, longest, times } from '../../units/length.ts'
 
 const MM3_PER_LITRE = 1e6
+const DEPTHS = [beadDepth, backedDepth]
 
 /**
  * Section of the bead at one gap, mm²: gap × depth, and never less than the small fillet of the tooled corner,
@@ -11,11 +13,13 @@ const MM3_PER_LITRE = 1e6
 export const beadSection = formula(
   {
     id: 'joints.bead-section',
-    plain: 'the larger of fillet leg squared over 2, and gap × bead depth',
+    plain: 'the larger of fillet leg squared over 2, and gap × bead depth, in mm²',
     source: 'common practice, no source',
+    gives: 'number',
+    from: { depth: DEPTHS, fillet: { id: 'bead.fillet' } },
   },
-  ({ gap, kind, limits }: { readonly gap: Length; readonly kind: JointKind; readonly limits: GapLimits }): number =>
-    Math.max(inMillimetres(limits.fillet) ** 2 / 2, inMillimetres(gap) * inMillimetres(kind.depth(gap, limits))),
+  (given: { readonly gap: Length; readonly depth: Length; readonly fillet: Length }): number =>
+    Math.max(inMillimetres(given.fillet) ** 2 / 2, inMillimetres(given.gap) * inMillimetres(given.depth)),
 )
 
 /** Litres of the first pass: length × mean of both end sections × (1 + waste). Length in nm, sections in mm². */
@@ -24,15 +28,16 @@ export const beadVolume = formula(
     id: 'joints.bead-volume',
     plain: 'length × (section at one end + section at the other) / 2 × (1 + waste)',
     source: 'geometry',
+    gives: 'litres',
+    from: { sectionOne: beadSection, sectionOther: beadSection, waste: { id: 'caulk.waste' } },
   },
   (given: {
     readonly length: Length
-    readonly sections: readonly [number, number]
+    readonly sectionOne: number
+    readonly sectionOther: number
     readonly waste: number
-  }): number => {
-    const [one, other] = given.sections
-    return ((inMillimetres(given.length) * (one + other)) / 2 / MM3_PER_LITRE) * (1 + given.waste)
-  },
+  }): number =>
+    ((inMillimetres(given.length) * (given.sectionOne + given.sectionOther)) / 2 / MM3_PER_LITRE) * (1 + given.waste),
 )
 
 /**
@@ -44,6 +49,8 @@ export const passesFor = formula(
     id: 'joints.passes',
     plain: 'least whole n from 1 with depth × shrinkage to the power n no more than visible',
     source: 'ASTM C834, limit of volume shrinkage (from memory)',
+    gives: 'count',
+    from: { depth: DEPTHS, visible: { id: 'bead.visible' }, shrinkage: { id: 'caulk.shrinkage' } },
   },
   (given: { readonly depth: Length; readonly visible: Length; readonly shrinkage: number }): number | undefined => {
     const part = BigInt(Math.round(given.shrinkage * Number(PARTS)))
@@ -62,18 +69,37 @@ const MOST_TRIED = 20
 
 /** Caulk of all passes, as a multiple of the first: 1 + s + … + s^(n−1): each pass only fills what the last one sank. */
 export const allPasses = formula(
-  { id: 'joints.all-passes', plain: '1 + shrinkage + shrinkage² + … once for each pass', source: 'geometry' },
+  {
+    id: 'joints.all-passes',
+    plain: '1 + shrinkage + shrinkage² + … once for each pass',
+    source: 'geometry',
+    gives: 'number',
+    from: { passes: passesFor, shrinkage: { id: 'caulk.shrinkage' } },
+  },
   ({ passes, shrinkage }: { readonly passes: number; readonly shrinkage: number }): number =>
     Array.from({ length: passes }, (_, pass) => shrinkage ** pass).reduce((total, share) => total + share, 0),
 )
 
-/** Diameter of the backer rod: 25 % over the widest gap. */
+/** Litres one joint takes, waste included: first pass × all passes. */
+export const jointCaulk = formula(
+  {
+    id: 'joints.caulk',
+    plain: 'caulk of the first pass × all passes',
+    source: 'geometry',
+    gives: 'litres',
+    from: { firstPass: beadVolume },
+  },
+  (given: { readonly firstPass: number; readonly allPasses: number }): number => given.firstPass * given.allPasses,
+)
+
+/** Thinnest backer rod that holds in a gap: 25 % over its wider end. */
 export const rodDiameter = formula(
   {
     id: 'joints.rod',
     plain: 'the wider gap × 1.25',
     source: 'ASTM C1193 practice: 25 % wider than the joint (from memory)',
+    from: { over: { id: 'caulk.rod-over' } },
   },
-  (given: { readonly gap1: Length; readonly gap2: Length; readonly over: number }): number =>
-    inMillimetres(longest(given.gap1, given.gap2)) * given.over,
+  (given: { readonly gap1: Length; readonly gap2: Length; readonly over: number }): Length =>
+    times(longest(given.gap1, given.gap2), given.over),
 )

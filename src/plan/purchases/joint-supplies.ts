@@ -1,5 +1,4 @@
 import type { Purchase } from '../../things/supplies.ts'
-import { millimetres } from '../../units/length.ts'
 import { minorUnits } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
@@ -13,7 +12,7 @@ export const jointPurchases = (context: PlanContext, built: Built): readonly Pur
     item: 'sharp-line tape, where paint alone makes the line',
     metres: built.joints.sharpLineTape,
   }),
-  rod(context, built),
+  ...built.joints.rods.map((rod, at) => rodPurchase(context, rod, at + 1)),
 ]
 
 function caulk({ figures }: PlanContext, built: Built, colour: 'built-in' | 'wall'): Purchase {
@@ -58,12 +57,15 @@ function tape(
   }
 }
 
-function rod({ figures, show }: PlanContext, built: Built): Purchase {
-  const { diameter, metres } = built.joints.rod ?? { diameter: 0, metres: 0 }
+function rodPurchase(
+  { figures, show }: PlanContext,
+  { diameter, metres }: Built['joints']['rods'][number],
+  number: number,
+): Purchase {
   const bag = figures.number('pack.rod')
   return {
-    id: 'rod',
-    item: `backer rod, ${show.withUnit(millimetres(diameter))} or the next size up`,
+    id: `rod.${number}`,
+    item: `backer rod, ${show.withUnit(diameter)}`,
     use: 'behind caulk in wide joints',
     shop: 'hardware',
     need: metres,

@@ -24,7 +24,7 @@ const gap = (g: Length) => ({ gap1: g, gap2: g })
 
 describe('joints', () => {
   it('no joint, nothing to do', () => {
-    expect(joints(inch, [])).toMatchObject({ joints: [], tape: 0, passes: 0, messages: [], rod: undefined })
+    expect(joints(inch, [])).toMatchObject({ joints: [], tape: 0, passes: 0, messages: [], rods: [] })
   })
 
   it('the wider end decides the kind (limits: common practice, no source)', () => {
@@ -66,8 +66,24 @@ describe('joints', () => {
 
   it('over rod: rod 1.25 × the gap (ASTM C1193 practice, from memory)', () => {
     const plan = one(gap(inches(0, 3, 8)))
-    expect(plan.rod?.diameter).toBeCloseTo(0.46875 * 25.4, 9)
-    expect(plan.rod?.metres).toBeCloseTo(30 * 0.0254, 9)
+    // 3/8 × 1.25 = 0.46875 in: the next size sold is 1/2 in.
+    expect(plan.joints[0]?.rod).toBe(inches(0, 1, 2))
+    expect(plan.rods).toEqual([{ diameter: inches(0, 1, 2), metres: expect.closeTo(30 * 0.0254, 9) }])
+  })
+
+  it('joints of different widths get rods of different sizes, each summed for itself', () => {
+    const plan = joints(inch, [
+      draft({ id: 'a/1', ...gap(inches(0, 1, 2)) }),
+      draft({ id: 'a/2', ...gap(inches(0, 3, 8)) }),
+      draft({ id: 'a/3', ...gap(inches(0, 3, 8)) }),
+      draft({ id: 'a/4' }),
+    ])
+    // 1/2 × 1.25 = 0.625 in = 5/8.
+    expect(plan.rods).toEqual([
+      { diameter: inches(0, 1, 2), metres: expect.closeTo(60 * 0.0254, 9) },
+      { diameter: inches(0, 5, 8), metres: expect.closeTo(30 * 0.0254, 9) },
+    ])
+    expect(plan.joints.map((j) => j.rod)).toEqual([inches(0, 5, 8), inches(0, 1, 2), inches(0, 1, 2), ZERO])
   })
 
   it('numbers run bay by bay along the wall, whatever order the steps hand them in', () => {
