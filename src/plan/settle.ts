@@ -1,6 +1,6 @@
 import { answerOf, type Job } from '../job/job.ts'
 import { type Field, type Look, NOT_MEASURED, type QuestionKey, questionKey } from '../things/field.ts'
-import { noteRead } from '../things/formula.ts'
+import { noteRead, type Ref } from '../things/formula.ts'
 import type { NamedBay, Place } from '../things/place.ts'
 import type { Origin, Used } from '../things/used.ts'
 
@@ -10,6 +10,8 @@ export interface Suggestion<T> {
   readonly origin?: Exclude<Origin, 'answered'>
   /** The reason in a few words: `baseboard 5 1/4 + 1/4 to see of the wall`. */
   readonly because: string
+  /** The formula or figure the value is, for whoever asks where it is from. */
+  readonly from?: Ref
 }
 
 /** A measured value, and what it still waits for: the question's key when nobody has measured it yet. */
@@ -50,12 +52,11 @@ export function settleFrom(job: Job): Settle {
       because: s.because,
     })
     noteRead(() => ({
-      kind: 'question',
-      id: field.id,
-      about: placeOf(bay),
-      plain: field.short,
+      ...questionRead(field, bay, value),
       source: answer === undefined ? `${suggestedOrigin}: ${s.because}` : 'answered',
-      result: value,
+      ...(answer === undefined && s.from !== undefined
+        ? { inputs: { suggested: value }, from: { suggested: s.from } }
+        : {}),
     }))
     return value
   }
@@ -74,18 +75,19 @@ export function settleFrom(job: Job): Settle {
     asked: (field, bay) => {
       const answer = answerFor(field, bay)
       if (answer === undefined || answer === NOT_MEASURED) return undefined
-      noteRead(() => ({
-        kind: 'question',
-        id: field.id,
-        about: placeOf(bay),
-        plain: field.short,
-        source: 'answered',
-        result: answer,
-      }))
+      noteRead(() => ({ ...questionRead(field, bay, answer), source: 'answered' }))
       return answer
     },
   }
 }
+
+const questionRead = (field: Pick<Field, 'id' | 'short'>, bay: NamedBay | undefined, result: unknown) => ({
+  kind: 'question' as const,
+  id: field.id,
+  about: placeOf(bay),
+  plain: field.short,
+  result,
+})
 
 const placeOf = (bay: NamedBay | undefined): Place => bay?.id ?? 'job'
 

@@ -5,6 +5,8 @@ export type Quantity =
   | 'volume'
   | 'litres'
   | 'mass'
+  | 'force'
+  | 'pressure'
   | 'money'
   | 'hours'
   | 'days'
@@ -79,9 +81,12 @@ const asNoted = <I>({ from, units, ...note }: FormulaNote<I>) => ({
   units: { ...units } as Working['units'],
 })
 
+type Read = Pick<Working, 'kind' | 'id' | 'about' | 'plain' | 'source' | 'result'> &
+  Partial<Pick<Working, 'from' | 'inputs'>>
+
 /** Notes a value read from a question or a figure, while anybody is recording. */
-export function noteRead(read: () => Pick<Working, 'kind' | 'id' | 'about' | 'plain' | 'source' | 'result'>): void {
-  recorder?.({ ...read(), from: {}, units: {}, inputs: {} })
+export function noteRead(read: () => Read): void {
+  recorder?.({ from: {}, inputs: {}, units: {}, ...read() })
 }
 
 /** Everything worked out inside is about this thing: `within('a/box-2', () => …)`. Costs nothing when nobody records. */

@@ -1,4 +1,5 @@
 import type { Figures } from '../../figures/figures.ts'
+import type { SizesFrom } from '../../things/part.ts'
 import type { Length } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
 
@@ -9,6 +10,8 @@ export interface ShelfPlace {
   readonly front: Length
   /** Length of board it is cut from, without spare. */
   readonly extent: Length
+  /** How far an end runs off square over the depth, the larger of the two. */
+  readonly slant: Length
   readonly left: ShelfEnd
   readonly right: ShelfEnd
 }
@@ -43,6 +46,7 @@ export interface ShelfPiece {
   readonly coatedFaces: 0 | 1 | 2
   readonly shows: string
   readonly details: readonly string[]
+  readonly from: SizesFrom
 }
 
 /** A stick on the wall that the shelf slides over. */
@@ -51,6 +55,7 @@ export interface ShelfCleat {
   readonly length: Length
   readonly height: Length
   readonly depth: Length
+  readonly from: SizesFrom
 }
 
 /** A load spread evenly over a shelf, Pa. */

@@ -1,6 +1,22 @@
-import { type Length, less, over, size, sum, times, ZERO } from '../../units/length.ts'
+import { type Length, sum, times, ZERO } from '../../units/length.ts'
 import { showLengthWithUnit } from '../../units/show-length.ts'
 import type { ShelfCleat, ShelfEnd, ShelfKind, ShelfMake, ShelfPiece, ShelfPlace } from './contract.ts'
+import {
+  backCleatLength,
+  cleatHeight,
+  cleatRoom,
+  cleatTop,
+  edgeRoughLength,
+  endRibInset,
+  ribCount,
+  ribLength,
+  shelfBehindEdge,
+  shelfRoughDepth,
+  shelfVoid,
+  sideCleatLength,
+  skinLength,
+  skinRoughLength,
+} from './hollow-sizes.ts'
 import { hollowPull, hollowSag } from './hollow-strength.ts'
 
 /** Two skins glued over ribs and cleats, with a front edge that covers them; it slides over the cleats on the walls. */
@@ -13,46 +29,70 @@ export const hollowShelf = {
     backCleat(place, make),
     ...SIDES.filter((side) => place[side] === 'wall').map((side) => sideCleat(side, place, make)),
   ],
-  cleatTop: (z, make) => less(z, make.skin, over(make.figures.length('shelf.slip'), 2)),
+  cleatTop: (z, make) =>
+    cleatTop({ shelfTop: z, skinThickness: make.skin, shelfSlip: make.figures.length('shelf.slip') }),
   sag: ({ front, depth }, make, load) => hollowSag({ make, depth, load, front }),
-  pull: ({ back, depth }, make, load) => hollowPull({ make, depth, load, back, cleatHeight: cleatHeight(make) }),
+  pull: ({ back, depth }, make, load) => hollowPull({ make, depth, load, back, cleatHeight: heightOfCleat(make) }),
 } as const satisfies ShelfKind
 
 const SIDES = ['left', 'right'] as const
 
-/** Height of the hollow between the skins. */
-const voidOf = (make: ShelfMake): Length => less(make.thickness, times(make.skin, 2))
+const voidOf = (make: ShelfMake): Length => shelfVoid({ shelfThickness: make.thickness, skinThickness: make.skin })
 
-const cleatHeight = (make: ShelfMake): Length =>
-  make.cut.downHalf(less(voidOf(make), make.figures.length('shelf.slip')))
+const heightOfCleat = (make: ShelfMake): Length =>
+  cleatHeight({ shelfVoid: voidOf(make), shelfSlip: make.figures.length('shelf.slip'), cut: make.cut })
 
 const freeEnds = (place: ShelfPlace): number => SIDES.filter((side) => place[side] === 'free').length
 
 /** A shelf with both ends free is cut to length in the shop: nothing is left long. */
-const spareLength = (place: ShelfPlace, make: ShelfMake): Length =>
+const leftLongOf = (place: ShelfPlace, make: ShelfMake): Length =>
   freeEnds(place) === SIDES.length ? ZERO : make.figures.length('shelf.long')
 
+const QUESTION = {
+  shelfThickness: { id: 'shelfThickness' },
+  skinThickness: { id: 'skinThickness' },
+  edgeThickness: { id: 'edgeThickness' },
+} as const
+
 function skins(place: ShelfPlace, make: ShelfMake): readonly ShelfPiece[] {
-  const covered = times(make.edge, freeEnds(place))
-  const width = less(place.depth, make.edge)
+  const covered = { freeEnds: freeEnds(place), edgeThickness: make.edge }
+  const width = behindEdge(place, make)
   return [
     {
       piece: 'skin',
       name: 'shelf skin',
       quantity: 2,
-      backLength: less(place.back, covered),
-      frontLength: less(place.front, covered),
+      backLength: skinLength({ bodyLength: place.back, ...covered }),
+      frontLength: skinLength({ bodyLength: place.front, ...covered }),
       width,
       thickness: make.skin,
-      roughLength: make.cut.up(sum(less(place.extent, covered), spareLength(place, make))),
-      roughWidth: make.cut.up(sum(width, make.spareDepth)),
+      roughLength: skinRoughLength({
+        extent: place.extent,
+        ...covered,
+        leftLong: leftLongOf(place, make),
+        cut: make.cut,
+      }),
+      roughWidth: roughDepth(width, make),
       panel: 'skin',
       coatedFaces: 1,
       shows: 'one face',
       details: ['Glue to ribs, front edge and ends over the whole face: the shelf carries nothing without the glue.'],
+      from: {
+        length: skinLength,
+        width: shelfBehindEdge,
+        thickness: QUESTION.skinThickness,
+        roughLength: skinRoughLength,
+        roughWidth: shelfRoughDepth,
+      },
     },
   ]
 }
+
+const behindEdge = (place: ShelfPlace, make: ShelfMake): Length =>
+  shelfBehindEdge({ shelfDepth: place.depth, edgeThickness: make.edge })
+
+const roughDepth = (depth: Length, make: ShelfMake): Length =>
+  shelfRoughDepth({ behindEdge: depth, spareDepth: make.spareDepth, cut: make.cut })
 
 const frontEdge = (place: ShelfPlace, make: ShelfMake): ShelfPiece => ({
   piece: 'edge',
@@ -62,43 +102,61 @@ const frontEdge = (place: ShelfPlace, make: ShelfMake): ShelfPiece => ({
   frontLength: place.front,
   width: make.thickness,
   thickness: make.edge,
-  roughLength: make.cut.up(sum(place.front, spareLength(place, make))),
+  roughLength: edgeRoughLength({ front: place.front, leftLong: leftLongOf(place, make), cut: make.cut }),
   roughWidth: make.thickness,
   panel: 'edge',
   coatedFaces: 1,
   shows: 'front and both long edges',
   details: ['Covers the edges of both skins.'],
+  from: {
+    length: { id: 'body.length' },
+    width: QUESTION.shelfThickness,
+    thickness: QUESTION.edgeThickness,
+    roughLength: edgeRoughLength,
+  },
 })
 
 function ends(place: ShelfPlace, make: ShelfMake): readonly ShelfPiece[] {
-  const length = less(place.depth, make.edge)
   const quantity = freeEnds(place)
-  return quantity === 0
-    ? []
-    : [
-        {
-          piece: 'end',
-          name: 'shelf end',
-          quantity,
-          backLength: length,
-          frontLength: length,
-          width: make.thickness,
-          thickness: make.edge,
-          roughLength: make.cut.up(sum(length, make.spareDepth)),
-          roughWidth: make.thickness,
-          panel: 'edge',
-          coatedFaces: 1,
-          shows: 'outer face',
-          details: ['Stands behind the front edge and covers the ends of both skins.'],
-        },
-      ]
+  if (quantity === 0) return []
+  const length = behindEdge(place, make)
+  return [
+    {
+      piece: 'end',
+      name: 'shelf end',
+      quantity,
+      backLength: length,
+      frontLength: length,
+      width: make.thickness,
+      thickness: make.edge,
+      roughLength: roughDepth(length, make),
+      roughWidth: make.thickness,
+      panel: 'edge',
+      coatedFaces: 1,
+      shows: 'outer face',
+      details: ['Stands behind the front edge and covers the ends of both skins.'],
+      from: {
+        length: shelfBehindEdge,
+        width: QUESTION.shelfThickness,
+        thickness: QUESTION.edgeThickness,
+        roughLength: shelfRoughDepth,
+      },
+    },
+  ]
 }
 
 function ribs(place: ShelfPlace, make: ShelfMake): readonly ShelfPiece[] {
   const { figures, cut } = make
-  const quantity = Math.ceil(place.back / figures.length('shelf.rib-pitch')) - 1
-  const length = cut.down(less(place.depth, make.edge, figures.length('cleat.depth'), figures.length('cleat.play')))
+  const quantity = ribCount({ back: place.back, ribPitch: figures.length('shelf.rib-pitch') })
+  const length = ribLength({
+    shelfDepth: place.depth,
+    edgeThickness: make.edge,
+    cleatDepth: figures.length('cleat.depth'),
+    cleatPlay: figures.length('cleat.play'),
+    cut,
+  })
   if (quantity < 1 || length <= 0) return []
+  const width = voidOf(make)
   return [
     {
       piece: 'rib',
@@ -106,39 +164,59 @@ function ribs(place: ShelfPlace, make: ShelfMake): readonly ShelfPiece[] {
       quantity,
       backLength: length,
       frontLength: length,
-      width: voidOf(make),
+      width,
       thickness: make.edge,
       roughLength: length,
-      roughWidth: voidOf(make),
+      roughWidth: width,
       panel: 'edge',
       coatedFaces: 0,
       shows: '',
       details: ['Against the front edge; the space behind them is for the back cleat.', endRibWords(place, make)],
+      from: { length: ribLength, width: shelfVoid, thickness: QUESTION.edgeThickness },
     },
   ]
 }
 
 /** A side cleat enters between end and rib, and a slanting end takes its offset besides. */
 const endRibWords = (place: ShelfPlace, { figures }: ShelfMake): string => {
-  const slant = size(less(place.extent, place.back))
-  const inset = sum(figures.length('cleat.depth'), figures.length('shelf.rib-end'), slant)
+  const inset = endRibInset({
+    cleatDepth: figures.length('cleat.depth'),
+    ribEnd: figures.length('shelf.rib-end'),
+    slant: place.slant,
+  })
   return `The outermost ribs stand ${showLengthWithUnit(inset, figures.units)} or more in from the ends.`
 }
 
-/** Room a cleat leaves at the end of the back cleat: a side cleat with its play, or the end piece with its play. */
 const roomAt = (end: ShelfEnd, make: ShelfMake): Length =>
-  sum(end === 'wall' ? make.figures.length('cleat.depth') : make.edge, make.figures.length('cleat.play'))
+  cleatRoom({
+    standing: end === 'wall' ? make.figures.length('cleat.depth') : make.edge,
+    cleatPlay: make.figures.length('cleat.play'),
+  })
 
 const backCleat = (place: ShelfPlace, make: ShelfMake): ShelfCleat => ({
   at: 'back',
-  length: make.cut.down(less(place.back, roomAt(place.left, make), roomAt(place.right, make))),
-  height: cleatHeight(make),
+  length: backCleatLength({
+    back: place.back,
+    roomLeft: roomAt(place.left, make),
+    roomRight: roomAt(place.right, make),
+    cut: make.cut,
+  }),
+  height: heightOfCleat(make),
   depth: make.figures.length('cleat.depth'),
+  from: { length: backCleatLength, ...ACROSS_A_CLEAT },
 })
 
 const sideCleat = (at: 'left' | 'right', place: ShelfPlace, make: ShelfMake): ShelfCleat => ({
   at,
-  length: make.cut.down(less(place.depth, make.edge, make.figures.length('cleat.play'))),
-  height: cleatHeight(make),
+  length: sideCleatLength({
+    shelfDepth: place.depth,
+    edgeThickness: make.edge,
+    cleatPlay: make.figures.length('cleat.play'),
+    cut: make.cut,
+  }),
+  height: heightOfCleat(make),
   depth: make.figures.length('cleat.depth'),
+  from: { length: sideCleatLength, ...ACROSS_A_CLEAT },
 })
+
+const ACROSS_A_CLEAT = { width: cleatHeight, thickness: { id: 'cleat.depth' } } as const

@@ -1,7 +1,7 @@
 import { formula } from '../../things/formula.ts'
-import { type Length, less, longest, nanometres, over, shortest, size, sum, times } from '../../units/length.ts'
+import { type Length, less, longest, nanometres, over, shortest, size, sum, times, ZERO } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
-import { leftSideAt, rightSideAt, widthAt } from '../survey/outline.ts'
+import { leftSideAt, rightSideAt } from '../survey/outline.ts'
 import type { AlcoveWall } from '../survey/survey.ts'
 
 /** A board that follows a recess, seen in plan: a trapezium, or parallel ends along the recess's centre line. */
@@ -33,41 +33,133 @@ export interface Recess {
   readonly cut: CutStep
 }
 
+const RIGHT_SIDE = { id: 'recess.right-side' }
+const LEFT_SIDE = { id: 'recess.left-side' }
+
+/** Width between the two returns at one height and depth. */
+const freeWidth = formula(
+  {
+    id: 'body.free-width',
+    plain: 'right return − left return, at that height and depth',
+    source: 'geometry',
+    from: { right: RIGHT_SIDE, left: LEFT_SIDE },
+  },
+  (of: { readonly right: Length; readonly left: Length }): Length => less(of.right, of.left),
+)
+
+/** Length of a board with its play at each walled end. */
+export const bodyLength = formula(
+  {
+    id: 'body.length',
+    plain: 'free width − play at each end that meets a wall, down to the cut step',
+    source: 'geometry',
+    from: {
+      free: [freeWidth, { id: 'shelf.length' }],
+      play: [{ id: 'shelf.play' }, { id: 'counter.play' }],
+    },
+    units: { walledEnds: 'count' },
+  },
+  (of: { readonly free: Length; readonly play: Length; readonly walledEnds: number; readonly cut: CutStep }): Length =>
+    of.cut.down(less(of.free, times(of.play, of.walledEnds))),
+)
+
+/** How far one return runs off square over the depth of the board, + to the right. */
+const endOffset = formula(
+  {
+    id: 'body.end-offset',
+    plain: 'where the return stands at the front − where it stands at the back',
+    source: 'geometry',
+    from: { front: [LEFT_SIDE, RIGHT_SIDE], back: [LEFT_SIDE, RIGHT_SIDE] },
+  },
+  (of: { readonly front: Length; readonly back: Length }): Length => less(of.front, of.back),
+)
+
+/** How far the middle of the recess runs off square: both ends of a parallel board run so. */
+const middleOffset = formula(
+  {
+    id: 'body.middle-offset',
+    plain: '(left offset + right offset) / 2',
+    source: 'geometry',
+    from: { left: endOffset, right: endOffset },
+  },
+  (of: { readonly left: Length; readonly right: Length }): Length => over(sum(of.left, of.right), 2),
+)
+
+/** Board a trapezium takes: from the leftmost point of its outline to the rightmost. */
+const outlineExtent = formula(
+  {
+    id: 'body.extent',
+    plain: 'the rightmost point of the recess − the leftmost, over the depth and thickness of the board',
+    source: 'geometry',
+    from: { rights: RIGHT_SIDE, lefts: LEFT_SIDE },
+  },
+  (of: { readonly rights: readonly Length[]; readonly lefts: readonly Length[] }): Length => {
+    const [right = ZERO, ...rights] = of.rights
+    const [left = ZERO, ...lefts] = of.lefts
+    return less(longest(right, ...rights), shortest(left, ...lefts))
+  },
+)
+
+/** Board a shape with parallel slanting ends takes. */
+const slantedExtent = formula(
+  {
+    id: 'body.extent',
+    plain: 'length + how far the ends run off square',
+    source: 'geometry',
+    from: { length: bodyLength, offset: middleOffset },
+  },
+  (of: { readonly length: Length; readonly offset: Length }): Length => sum(of.length, size(of.offset)),
+)
+
+/** The gap each side of a board that stands in the middle of its recess. */
+const bodyGap = formula(
+  {
+    id: 'body.gap',
+    plain: '(free width − length) / 2',
+    source: 'geometry',
+    from: { free: freeWidth, length: bodyLength },
+  },
+  (of: { readonly free: Length; readonly length: Length }): Length => over(less(of.free, of.length), 2),
+)
+
+/** Where the back left corner stands, in the bay's own x: the gap at both ends is the same. */
+const bodyX = formula(
+  {
+    id: 'body.x',
+    plain: 'left return + the gap at the back',
+    source: 'geometry',
+    from: { left: LEFT_SIDE, gap: bodyGap },
+  },
+  (of: { readonly left: Length; readonly gap: Length }): Length => sum(of.left, of.gap),
+)
+
 /** Depth at which a board enters the recess: the front of the shorter return, or where the front was measured. */
 export const mouthDepth = (wall: AlcoveWall): Length => wall.depth ?? wall.frontDepth
 
 /** Free width at a depth, the least over the board's two faces. */
 export const leastWidth = ({ wall, from, to }: Pick<Recess, 'wall' | 'from' | 'to'>, y: Length): Length =>
-  shortest(widthAt(wall, from, y), widthAt(wall, to, y))
+  shortest(widthThere(wall, from, y), widthThere(wall, to, y))
 
-/** Length of an end that has its play on both sides. */
-const between = formula(
-  {
-    id: 'body.length',
-    plain: 'free width − 2 × play, down to the cut step',
-    source: 'geometry',
-  },
-  (of: { readonly free: Length; readonly play: Length; readonly cut: CutStep }): Length =>
-    of.cut.down(less(of.free, times(of.play, 2))),
-)
+const widthThere = (wall: AlcoveWall, z: Length, y: Length): Length =>
+  freeWidth({ right: rightSideAt(wall, z, y), left: leftSideAt(wall, z, y) })
 
 /** The board that slides straight back into the recess: it follows the walls where they open outward, else its ends are parallel. */
 export const slidInBody = (recess: Recess): BodyShape =>
-  leastWidth(recess, mouthDepth(recess.wall)) >= leastWidth(recess, nanometres(0))
-    ? followingBody(recess)
-    : parallelBody(recess)
+  leastWidth(recess, mouthDepth(recess.wall)) >= leastWidth(recess, ZERO) ? followingBody(recess) : parallelBody(recess)
+
+const bothWalled = ({ play, cut }: Recess) => ({ play, walledEnds: 2, cut })
 
 /** A board whose ends follow the two returns, each with its own offset. */
 export function followingBody(recess: Recess): BodyShape {
-  const { wall, to, depth, play, cut } = recess
-  const back = between({ free: leastWidth(recess, nanometres(0)), play, cut })
-  const front = between({ free: leastWidth(recess, depth), play, cut })
+  const { depth, play } = recess
+  const back = bodyLength({ free: leastWidth(recess, ZERO), ...bothWalled(recess) })
+  const front = bodyLength({ free: leastWidth(recess, depth), ...bothWalled(recess) })
   return {
     shape: 'follows walls',
     depth,
     back,
     front,
-    x: centred(wall, to, back),
+    x: centred(recess, back),
     ...endOffsets(recess),
     extent: fullExtent(recess),
     gapBack: play,
@@ -77,40 +169,40 @@ export function followingBody(recess: Recess): BodyShape {
 
 /** A board no longer than the mouth, both ends cut to the slant of the recess's centre line, so that it stays clear all the way in. */
 export function parallelBody(recess: Recess): BodyShape {
-  const { wall, to, depth, play, cut } = recess
-  const back = between({ free: leastWidth(recess, mouthDepth(wall)), play, cut })
+  const back = bodyLength({ free: leastWidth(recess, mouthDepth(recess.wall)), ...bothWalled(recess) })
   const { offsetLeft, offsetRight } = endOffsets(recess)
-  const offset = over(sum(offsetLeft, offsetRight), 2)
+  const offset = middleOffset({ left: offsetLeft, right: offsetRight })
   return {
     shape: 'parallel',
-    depth,
+    depth: recess.depth,
     back,
     front: back,
-    x: centred(wall, to, back),
+    x: centred(recess, back),
     offsetLeft: offset,
     offsetRight: offset,
-    extent: sum(back, size(offset)),
-    gapBack: over(less(leastWidth(recess, nanometres(0)), back), 2),
-    gapFront: over(less(leastWidth(recess, depth), back), 2),
+    extent: slantedExtent({ length: back, offset }),
+    gapBack: bodyGap({ free: leastWidth(recess, ZERO), length: back }),
+    gapFront: bodyGap({ free: leastWidth(recess, recess.depth), length: back }),
   }
 }
 
-const centred = (wall: AlcoveWall, z: Length, back: Length): Length =>
-  sum(leftSideAt(wall, z, nanometres(0)), over(less(widthAt(wall, z, nanometres(0)), back), 2))
+function centred({ wall, to }: Recess, back: Length): Length {
+  const gap = bodyGap({ free: widthThere(wall, to, ZERO), length: back })
+  return bodyX({ left: leftSideAt(wall, to, ZERO), gap })
+}
 
 const endOffsets = ({ wall, to, depth }: Recess): Pick<BodyShape, 'offsetLeft' | 'offsetRight'> => ({
-  offsetLeft: less(leftSideAt(wall, to, depth), leftSideAt(wall, to, nanometres(0))),
-  offsetRight: less(rightSideAt(wall, to, depth), rightSideAt(wall, to, nanometres(0))),
+  offsetLeft: endOffset({ front: leftSideAt(wall, to, depth), back: leftSideAt(wall, to, ZERO) }),
+  offsetRight: endOffset({ front: rightSideAt(wall, to, depth), back: rightSideAt(wall, to, ZERO) }),
 })
 
 /** From the leftmost point of the outline to the rightmost, over the depth and the two faces. */
 function fullExtent({ wall, from, to, depth }: Recess): Length {
-  const rights = [rightSideAt(wall, from, depth), rightSideAt(wall, to, nanometres(0)), rightSideAt(wall, to, depth)]
-  const lefts = [leftSideAt(wall, from, depth), leftSideAt(wall, to, nanometres(0)), leftSideAt(wall, to, depth)]
-  return less(
-    longest(rightSideAt(wall, from, nanometres(0)), ...rights),
-    shortest(leftSideAt(wall, from, nanometres(0)), ...lefts),
-  )
+  const corners = [from, to].flatMap((z) => [ZERO, depth].map((y) => ({ z, y })))
+  return outlineExtent({
+    rights: corners.map(({ z, y }) => rightSideAt(wall, z, y)),
+    lefts: corners.map(({ z, y }) => leftSideAt(wall, z, y)),
+  })
 }
 
 /** A square board on a wall without returns. */

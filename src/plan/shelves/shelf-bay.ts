@@ -1,13 +1,16 @@
 import { stationsBetween } from '../../geometry/edge.ts'
 import { shelfDepth, shelfLength, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
+import { bow, returns } from '../../job/chapters/wall.ts'
 import type { KindOfShelf, ShelfCleat, ShelfEnd, ShelfKind, ShelfPlace } from '../../kinds/shelf/contract.ts'
-import { type Length, less, longest, over, sum, times, ZERO } from '../../units/length.ts'
+import { formula, within } from '../../things/formula.ts'
+import { type Length, less, longest, over, size, sum, times, ZERO } from '../../units/length.ts'
+import type { CutStep } from '../../units/round.ts'
 import type { PlanContext } from '../context.ts'
 import { backCleatHeld, type Held } from '../fixings/wall-fixing-kinds.ts'
 import { widthAt } from '../survey/outline.ts'
 import type { AlcoveWall, FlatWall } from '../survey/survey.ts'
 import type { Stretch } from '../tops/tops-and-ends.ts'
-import { type BodyShape, slidInBody, squareBody } from './body-shape.ts'
+import { type BodyShape, bodyLength, slidInBody, squareBody } from './body-shape.ts'
 import type { ShelfRoom } from './shelf-heights.ts'
 import { thinnestThatCarries } from './shelf-strength.ts'
 
@@ -37,21 +40,76 @@ export interface UnsettledShelfBay extends Omit<ShelfBay, 'make'> {
   readonly need: { readonly thickness: Length; readonly passes: boolean }
 }
 
+/** Depth of a shelf: what there is, less the set-back behind the end of the return. */
+const depthOf = formula(
+  {
+    id: 'shelf.depth',
+    plain: 'depth of the return (or the depth asked) − set-back, down to the cut step',
+    source: 'common practice, no source',
+    from: { room: [returns, { id: 'recess.depth' }, shelfDepth], setBack: shelfSetBack },
+  },
+  (of: { readonly room: Length; readonly setBack: Length; readonly cut: CutStep }): Length =>
+    of.cut.down(less(of.room, of.setBack)),
+)
+
+/** Length of a shelf that no returns stop. */
+const lengthOnFlat = formula(
+  {
+    id: 'shelf.length',
+    plain: 'the length asked, down to the cut step',
+    source: 'common practice, no source',
+    from: { asked: shelfLength },
+  },
+  (of: { readonly asked: Length; readonly cut: CutStep }): Length => of.cut.down(of.asked),
+)
+
+/** The longest shelf one sheet gives. */
+const longestOfOneSheet = formula(
+  {
+    id: 'shelf.longest-of-one-sheet',
+    plain: 'sheet length − 2 × trim − what is left long, down to the cut step',
+    source: 'geometry',
+    from: { leftLong: { id: 'shelf.long' } },
+  },
+  (of: {
+    readonly sheetLength: Length
+    readonly sheetTrim: Length
+    readonly leftLong: Length
+    readonly cut: CutStep
+  }): Length => of.cut.down(less(of.sheetLength, times(of.sheetTrim, 2), of.leftLong)),
+)
+
+/** What a back edge is sawn deeper for: the bow of the wall and the pencil line. */
+const spareDepthOf = formula(
+  {
+    id: 'shelf.spare-depth',
+    plain: 'spare for scribing + the larger of hollow and hump of the back wall',
+    source: 'common practice, no source',
+    from: { scribe: { id: 'back.scribe' }, hollow: bow, proud: bow },
+  },
+  (of: { readonly scribe: Length; readonly hollow: Length; readonly proud: Length }): Length =>
+    sum(of.scribe, longest(of.hollow, of.proud)),
+)
+
+interface ShelvesAsked {
+  readonly count: number
+  readonly panels: ShelfPanels
+  readonly span: Stretch | undefined
+}
+
 /** Depth and length of the shelves of a bay, each answered or suggested, and the thickness they need. */
-export function shelfBay(
-  context: PlanContext,
-  room: ShelfRoom,
-  of: { readonly count: number; readonly panels: ShelfPanels; readonly span: Stretch | undefined },
-): UnsettledShelfBay {
+export const shelfBay = (context: PlanContext, room: ShelfRoom, of: ShelvesAsked): UnsettledShelfBay =>
+  within(room.wall.bay.id, () => bayBeforeThickness(context, room, of))
+
+function bayBeforeThickness(context: PlanContext, room: ShelfRoom, of: ShelvesAsked): UnsettledShelfBay {
   const { wall } = room
-  const { bow } = wall
   const stand = wall.kind === 'alcove' ? inAlcove(context, wall) : onFlat(context, wall, of.span)
   const bare: KindOfShelf = {
     kind: of.panels.kind,
     thickness: ZERO,
     skin: of.panels.skin,
     edge: of.panels.edge,
-    spareDepth: sum(context.figures.length('back.scribe'), longest(bow.hollow, bow.proud)),
+    spareDepth: spareDepthOf({ scribe: context.figures.length('back.scribe'), ...wall.bow }),
     figures: context.figures,
     cut: context.cut,
   }
@@ -94,14 +152,17 @@ function inAlcove(context: PlanContext, wall: AlcoveWall): Stand {
     value: figures.length('shelf.set-back'),
     because: 'a shelf never stands proud of its recess',
   }))
-  const depth = cut.down(
+  const depth =
     wall.depth === undefined
-      ? settle.choice(shelfDepth, wall.bay, () => ({
-          value: figures.length('box.depth-flat'),
-          because: 'no return limits it: a usual depth',
-        }))
-      : less(wall.depth, setBack),
-  )
+      ? depthOf({
+          room: settle.choice(shelfDepth, wall.bay, () => ({
+            value: figures.length('box.depth-flat'),
+            because: 'no return limits it: a usual depth',
+          })),
+          setBack: ZERO,
+          cut,
+        })
+      : depthOf({ room: wall.depth, setBack, cut })
   const play = figures.length('shelf.play')
   const bodyAt = (z: Length, thickness: Length) =>
     slidInBody({ wall, from: less(z, thickness), to: z, depth: longest(depth, ZERO), play, cut })
@@ -112,31 +173,38 @@ function onFlat(context: PlanContext, wall: FlatWall, span: Stretch | undefined)
   const { settle, figures, cut } = context
   const usual = span ?? { x: ZERO, length: wall.width }
   const inOnePiece = longestInOnePiece(context)
-  const length = cut.down(
-    settle.choice(shelfLength, wall.bay, () =>
-      usual.length > inOnePiece
-        ? { value: inOnePiece, because: 'the longest that one sheet gives' }
-        : { value: usual.length, because: span === undefined ? 'the wall’s length' : 'as long as what stands below' },
-    ),
+  const asked = settle.choice(shelfLength, wall.bay, () =>
+    usual.length > inOnePiece
+      ? { value: inOnePiece, because: 'the longest that one sheet gives', from: longestOfOneSheet }
+      : { value: usual.length, because: span === undefined ? 'the wall’s length' : 'as long as what stands below' },
   )
-  const depth = cut.down(
-    settle.choice(shelfDepth, wall.bay, () => ({
-      value: figures.length('shelf.depth-flat'),
-      because: 'it hangs on its back: no deeper than the screws hold',
-    })),
-  )
+  const length = lengthOnFlat({ asked, cut })
+  const room = settle.choice(shelfDepth, wall.bay, () => ({
+    value: figures.length('shelf.depth-flat'),
+    because: 'it hangs on its back: no deeper than the screws hold',
+  }))
+  const depth = depthOf({ room, setBack: ZERO, cut })
   const x = startOnFlat(wall, usual, length)
   const left: ShelfEnd = wall.wallAtLeft && x <= 0 ? 'wall' : 'free'
   const right: ShelfEnd = wall.wallAtRight && sum(x, length) >= wall.width ? 'wall' : 'free'
   const play = figures.length('shelf.play')
-  const [playLeft, playRight] = [left === 'wall' ? play : ZERO, right === 'wall' ? play : ZERO]
-  const body = squareBody({ x: sum(x, playLeft), length: cut.down(less(length, playLeft, playRight)), depth })
+  const walledEnds = [left, right].filter((end) => end === 'wall').length
+  const body = squareBody({
+    x: left === 'wall' ? sum(x, play) : x,
+    length: bodyLength({ free: length, play, walledEnds, cut }),
+    depth,
+  })
   return { depth, left, right, x, bodyAt: () => ({ ...body, gapBack: play, gapFront: play }) }
 }
 
 /** A trimmed sheet, less what a shelf is left long. */
 const longestInOnePiece = ({ figures, cut }: PlanContext): Length =>
-  cut.down(less(figures.length('sheet.length'), times(figures.length('sheet.trim'), 2), figures.length('shelf.long')))
+  longestOfOneSheet({
+    sheetLength: figures.length('sheet.length'),
+    sheetTrim: figures.length('sheet.trim'),
+    leftLong: figures.length('shelf.long'),
+    cut,
+  })
 
 /** Over what stands below; from a wall where it reaches one; in the middle else. */
 function startOnFlat(wall: FlatWall, usual: Stretch, length: Length): Length {
@@ -152,6 +220,7 @@ export const shelfPlaceOf = (body: BodyShape, ends: Pick<ShelfBay, 'left' | 'rig
   back: body.back,
   front: body.front,
   extent: body.extent,
+  slant: longest(size(body.offsetLeft), size(body.offsetRight)),
   left: ends.left,
   right: ends.right,
 })

@@ -1,4 +1,6 @@
 import { crownFate } from '../../job/chapters/cabinets.ts'
+import { shelfCount } from '../../job/chapters/shelves.ts'
+import { ceiling, crown } from '../../job/chapters/wall.ts'
 import { formula } from '../../things/formula.ts'
 import { type Length, less, longest, nanometres, shortest, sum, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -22,13 +24,53 @@ export interface ShelfSpread {
 }
 
 /** Highest shelf top: the display reach, or the room to leave under ceiling and kept crown. */
-const highestShelf = formula<{ reach: Length; ceiling: Length; crown: Length; headroom: Length }, Length>(
+const highestShelf = formula(
   {
     id: 'shelf.highest',
     plain: 'the lesser of reach and ceiling − kept crown − headroom',
     source: 'common practice, no source',
+    from: { reach: { id: 'shelf.reach' }, ceiling, crown, headroom: { id: 'shelf.headroom' } },
   },
-  ({ reach, ceiling, crown, headroom }) => shortest(reach, less(ceiling, crown, headroom)),
+  (of: {
+    readonly reach: Length
+    readonly ceiling: Length
+    readonly crown: Length
+    readonly headroom: Length
+  }): Length => shortest(of.reach, less(of.ceiling, of.crown, of.headroom)),
+)
+
+/** First shelf of a bay without a mantel line: clear of the counter. */
+const firstOverCounter = formula(
+  {
+    id: 'shelf.first',
+    plain: 'highest counter below + first clear + shelf thickness',
+    source: 'common practice, no source',
+    from: { below: { id: 'counter.top' }, firstClear: { id: 'shelf.first-clear' } },
+  },
+  (of: { readonly below: Length; readonly firstClear: Length; readonly shelfThickness: Length }): Length =>
+    sum(of.below, of.firstClear, of.shelfThickness),
+)
+
+/** First shelf of a bay that takes up the mantel line. */
+const firstByMantel = formula(
+  {
+    id: 'shelf.first-by-mantel',
+    plain: 'mantel top + offset',
+    source: 'common practice, no source',
+    from: { mantelTop: { id: 'mantel.top' }, offset: { id: 'shelf.mantel-offset' } },
+  },
+  (of: { readonly mantelTop: Length; readonly offset: Length }): Length => sum(of.mantelTop, of.offset),
+)
+
+/** Last shelf of the bays that line up: the lowest ceiling rules. */
+const lastShelf = formula(
+  {
+    id: 'shelf.last',
+    plain: 'the least of reach and the highest shelf of each bay that lines up',
+    source: 'common practice, no source',
+    from: { reach: { id: 'shelf.reach' }, highest: highestShelf },
+  },
+  (of: { readonly reach: Length; readonly highest: readonly Length[] }): Length => shortest(of.reach, ...of.highest),
 )
 
 export function shelfRoom(context: PlanContext, wall: RunnableWall, counterTop: Length | undefined): ShelfRoom {
@@ -57,33 +99,63 @@ export function spreadOf(
   on: { readonly thickness: Length; readonly mantelTop: Length | undefined },
 ): ShelfSpread {
   const below = longest(ZERO, ...rooms.map((r) => r.below))
-  const last = shortest(figures.length('shelf.reach'), ...rooms.map((r) => r.highest))
-  const tied = on.mantelTop === undefined ? undefined : sum(on.mantelTop, figures.length('shelf.mantel-offset'))
+  const last = lastShelf({ reach: figures.length('shelf.reach'), highest: rooms.map((r) => r.highest) })
+  const tied =
+    on.mantelTop === undefined
+      ? undefined
+      : firstByMantel({ mantelTop: on.mantelTop, offset: figures.length('shelf.mantel-offset') })
   const clear = sum(below, figures.length('shelf.clear-least'), on.thickness)
-  return tied !== undefined && tied >= clear
-    ? { first: tied, last, tiedToMantel: true }
-    : { first: sum(below, figures.length('shelf.first-clear'), on.thickness), last, tiedToMantel: false }
+  if (tied !== undefined && tied >= clear) return { first: tied, last, tiedToMantel: true }
+  const firstClear = figures.length('shelf.first-clear')
+  return { first: firstOverCounter({ below, firstClear, shelfThickness: on.thickness }), last, tiedToMantel: false }
 }
 
 /** Most shelves that leave the least clear opening between them: 1 + ⌊(last − first)/(clear + T)⌋. */
 export const mostShelves = ({ figures }: PlanContext, { first, last }: ShelfSpread, thickness: Length): number =>
-  first > last ? 0 : 1 + Math.floor((last - first) / sum(figures.length('shelf.clear-least'), thickness))
+  shelvesThatFit({ first, last, clear: figures.length('shelf.clear-least'), shelfThickness: thickness })
+
+const FIRST = { first: [firstOverCounter, firstByMantel], last: lastShelf }
+
+const shelvesThatFit = formula(
+  {
+    id: 'shelf.most',
+    plain: '1 + (last − first) / (least clear opening + shelf thickness), down to a whole number',
+    source: 'common practice, no source',
+    gives: 'count',
+    from: { ...FIRST, clear: { id: 'shelf.clear-least' } },
+  },
+  (of: {
+    readonly first: Length
+    readonly last: Length
+    readonly clear: Length
+    readonly shelfThickness: Length
+  }): number => (of.first > of.last ? 0 : 1 + Math.floor((of.last - of.first) / sum(of.clear, of.shelfThickness))),
+)
 
 /** Shelves at the suggested pitch, never more than fit. */
-export const suggestedCount = (context: PlanContext, spread: ShelfSpread, thickness: Length): number =>
-  spread.first > spread.last
-    ? 0
-    : Math.min(
-        mostShelves(context, spread, thickness),
-        1 + Math.floor((spread.last - spread.first) / context.figures.length('shelf.pitch')),
-      )
+export const suggestedCount = formula(
+  {
+    id: 'shelf.suggested-count',
+    plain: 'the lesser of most that fit and 1 + (last − first) / usual pitch, down to a whole number',
+    source: 'common practice, no source',
+    gives: 'count',
+    from: { ...FIRST, most: shelvesThatFit, pitch: { id: 'shelf.pitch' } },
+  },
+  (of: { readonly first: Length; readonly last: Length; readonly most: number; readonly pitch: Length }): number =>
+    of.first > of.last ? 0 : Math.min(of.most, 1 + Math.floor((of.last - of.first) / of.pitch)),
+)
 
 /** Tops of n shelves spread evenly from the first to the last: z = first + i · (last − first)/(n − 1), near the cut step. */
 export const evenHeights = formula<
   { first: Length; last: Length; count: number; near: (z: Length) => Length },
   readonly Length[]
 >(
-  { id: 'shelf.heights', plain: 'first + i × (last − first) / (count − 1)', source: 'geometry' },
+  {
+    id: 'shelf.heights',
+    plain: 'first + i × (last − first) / (count − 1), to the nearest cut step',
+    source: 'geometry',
+    from: { ...FIRST, count: shelfCount },
+  },
   ({ first, last, count, near }) =>
     Array.from({ length: count }, (_, i) =>
       near(count === 1 ? first : nanometres(Math.round(first + (i * (last - first)) / (count - 1)))),

@@ -1,8 +1,10 @@
 import { shelfCount, shelfHeights } from '../../job/chapters/shelves.ts'
 import { questionKey } from '../../things/field.ts'
+import { within } from '../../things/formula.ts'
 import { type Message, raise } from '../../things/message.ts'
 import { type Length, less, longest, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
+import type { Suggestion } from '../settle.ts'
 import type { ShelfBay } from './shelf-bay.ts'
 import {
   evenHeights,
@@ -33,17 +35,23 @@ export function countShelves(
   lines: ShelfLines,
 ): readonly CountedRoom[] {
   const thickness = longest(ZERO, ...offeredThicknesses(context))
-  return rooms.map((room) => {
-    const together = alignedWith(
-      room,
-      rooms.filter((r) => hasRoom(context, r, thickness)),
-      lines,
-    )
-    const spread = spreadOf(context, together, { thickness, mantelTop: lines.mantelTop })
-    const value = suggestedCount(context, spread, thickness)
-    const because = value === 0 ? 'no height is left for one' : reasonFor(context, spread)
-    return { room, count: context.settle.choice(shelfCount, room.wall.bay, () => ({ value, because })) }
-  })
+  const roomy = rooms.filter((r) => hasRoom(context, r, thickness))
+  return rooms.map((room) =>
+    within(room.wall.bay.id, () => {
+      const together = alignedWith(room, roomy, lines)
+      const spread = spreadOf(context, together, { thickness, mantelTop: lines.mantelTop })
+      const count = context.settle.choice(shelfCount, room.wall.bay, () => countFor(context, spread, thickness))
+      return { room, count }
+    }),
+  )
+}
+
+function countFor(context: PlanContext, spread: ShelfSpread, thickness: Length): Suggestion<number> {
+  const { first, last } = spread
+  const most = mostShelves(context, spread, thickness)
+  const value = suggestedCount({ first, last, most, pitch: context.figures.length('shelf.pitch') })
+  const because = value === 0 ? 'no height is left for one' : reasonFor(context, spread)
+  return { value, because, from: suggestedCount }
 }
 
 /** The rooms that share heights with one: all that have room where shelves line up, and itself. */
@@ -82,6 +90,7 @@ export function heightsOf(
   const even = evenHeights({ ...spread, count, near: context.cut.near })
   const chosen = context.settle.choice(shelfHeights, room.wall.bay, () => ({
     value: even,
+    from: evenHeights,
     because: spread.tiedToMantel
       ? `the first ${context.show.length(context.figures.length('shelf.mantel-offset'))} above the mantel top, evenly up`
       : 'over the counter, evenly up',

@@ -61,6 +61,7 @@ function piecePart(context: PlanContext, at: ShelfAt, piece: ShelfPiece): Part {
     ...(piece.coatedFaces === 0 ? {} : { coat: { surface: 'built-in', faces: piece.coatedFaces } as const }),
     placement: placementOf(at, piece),
     waitsFor: shelf.waitsFor,
+    from: piece.from,
   })
 }
 
@@ -119,6 +120,7 @@ function cleatPart(context: PlanContext, at: ShelfAt, cleat: ShelfCleat, index: 
     ],
     placement: cleatPlacement(at, cleat),
     waitsFor: [...shelf.waitsFor, ...wall.waits.fixing],
+    from: cleat.from,
   })
 }
 

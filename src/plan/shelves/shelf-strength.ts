@@ -14,9 +14,15 @@ export const shelfPressure = ({ figures }: PlanContext, load: 'books' | 'ornamen
   figures.number(`load.${load}`)
 
 /** Most a shelf of this front length may bend: L/300, never more than is seen. */
-export const sagLimit = formula<{ front: Length; spanOver: number; seen: Length }, Length>(
-  { id: 'shelf.sag-limit', plain: 'the lesser of span / 300 and what is seen', source: 'common practice, no source' },
-  ({ front, spanOver, seen }) => shortest(over(front, spanOver), seen),
+export const sagLimit = formula(
+  {
+    id: 'shelf.sag-limit',
+    plain: 'the lesser of front length / 300 and the most that is not seen',
+    source: 'common practice, no source',
+    from: { front: { id: 'body.length' }, spanOver: { id: 'sag.shelf' }, seen: { id: 'shelf.sag-most' } },
+  },
+  (of: { readonly front: Length; readonly spanOver: number; readonly seen: Length }): Length =>
+    shortest(over(of.front, of.spanOver), of.seen),
 )
 
 const limitFor = ({ figures }: PlanContext, front: Length): Length =>

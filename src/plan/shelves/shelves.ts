@@ -2,6 +2,7 @@ import { alignShelves, edgeThickness, shelfKind, shelfLoad, skinThickness } from
 import { SHELVES } from '../../kinds/shelf/list.ts'
 import { type Contribution, merged, NOTHING } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
+import { within } from '../../things/formula.ts'
 import type { NamedBay } from '../../things/place.ts'
 import type { Length } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -59,7 +60,9 @@ export function shelves(context: PlanContext, survey: Survey, tops: TopPlan, man
     })),
     mantelTop: mantel.mantelTop,
   }
-  const rooms = walls.map((wall) => shelfRoom(context, wall, tops.counterTop.get(wall.bay.id)))
+  const rooms = walls.map((wall) =>
+    within(wall.bay.id, () => shelfRoom(context, wall, tops.counterTop.get(wall.bay.id))),
+  )
   const unsettled = countShelves(context, rooms, lines)
     .filter(({ count }) => count > 0)
     .map(({ room, count }) => shelfBay(context, room, { count, panels, span: tops.spans.get(room.wall.bay.id) }))
@@ -111,16 +114,16 @@ interface Among {
 }
 
 function shelvesOf(context: PlanContext, bay: ShelfBay, among: Among) {
-  const laid = heightsOf(context, bay, among)
+  const laid = within(bay.room.wall.bay.id, () => heightsOf(context, bay, among))
   const refused = unbuildable(context, bay)
   const ats = refused.length > 0 ? [] : laid.heights.map((z, i) => shelfAt(context, bay, among, { z, index: i }))
   const contribution: Contribution = {
-    parts: ats.flatMap((at) => shelfParts(context, at)),
-    joints: ats.flatMap((at) => shelfJoints(context, at)),
+    parts: ats.flatMap((at) => within(at.shelf.id, () => shelfParts(context, at))),
+    joints: ats.flatMap((at) => within(at.shelf.id, () => shelfJoints(context, at))),
     messages: [
       ...laid.messages,
       ...refused,
-      ...ats.flatMap((at) => shelfMessages(context, at, among.panels.pressure)),
+      ...ats.flatMap((at) => within(at.shelf.id, () => shelfMessages(context, at, among.panels.pressure))),
       ...shelfConfirms(context, bay, { ats, pressure: among.panels.pressure }),
       ...bayNotes(context, bay, ats),
     ],
@@ -128,12 +131,17 @@ function shelvesOf(context: PlanContext, bay: ShelfBay, among: Among) {
   return { bay, ats, contribution }
 }
 
-function shelfAt(
-  context: PlanContext,
-  bay: ShelfBay,
-  among: Among,
-  at: { readonly z: Length; readonly index: number },
-): ShelfAt {
+interface AtHeight {
+  readonly z: Length
+  readonly index: number
+}
+
+const shelfAt = (context: PlanContext, bay: ShelfBay, among: Among, at: AtHeight): ShelfAt =>
+  within(shelfId(bay, at), () => shelfThere(context, bay, among, at))
+
+const shelfId = (bay: ShelfBay, { index }: AtHeight): string => `${bay.room.wall.bay.id}/shelf-${index + 1}`
+
+function shelfThere(context: PlanContext, bay: ShelfBay, among: Among, at: AtHeight): ShelfAt {
   const { wall } = bay.room
   const body: BodyShape = bay.bodyAt(at.z, bay.make.thickness)
   const number = at.index + 1
@@ -141,7 +149,7 @@ function shelfAt(
     bay: wall.bay,
     number,
     mark: runPartMark(wall.bay, 'H', number),
-    id: `${wall.bay.id}/shelf-${number}`,
+    id: shelfId(bay, at),
     z: at.z,
     thickness: bay.make.thickness,
     depth: body.depth,
