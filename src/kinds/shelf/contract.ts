@@ -52,6 +52,8 @@ export interface ShelfPiece {
 /** A stick on the wall that the shelf slides over. */
 export interface ShelfCleat {
   readonly at: 'back' | 'left' | 'right'
+  /** How far its left end stands right of the back left corner of the shelf. */
+  readonly inset: Length
   readonly length: Length
   readonly height: Length
   readonly depth: Length

@@ -1,4 +1,4 @@
-import { type Length, sum, times, ZERO } from '../../units/length.ts'
+import { type Length, less, over, sum, times, ZERO } from '../../units/length.ts'
 import { showLengthWithUnit } from '../../units/show-length.ts'
 import type { ShelfCleat, ShelfEnd, ShelfKind, ShelfMake, ShelfPiece, ShelfPlace } from './contract.ts'
 import {
@@ -193,21 +193,23 @@ const roomAt = (end: ShelfEnd, make: ShelfMake): Length =>
     cleatPlay: make.figures.length('cleat.play'),
   })
 
-const backCleat = (place: ShelfPlace, make: ShelfMake): ShelfCleat => ({
-  at: 'back',
-  length: backCleatLength({
-    back: place.back,
-    roomLeft: roomAt(place.left, make),
-    roomRight: roomAt(place.right, make),
-    cut: make.cut,
-  }),
-  height: heightOfCleat(make),
-  depth: make.figures.length('cleat.depth'),
-  from: { length: backCleatLength, ...ACROSS_A_CLEAT },
-})
+/** It stands between what is at the two ends; what rounding left over is shared by them. */
+function backCleat(place: ShelfPlace, make: ShelfMake): ShelfCleat {
+  const [roomLeft, roomRight] = [roomAt(place.left, make), roomAt(place.right, make)]
+  const length = backCleatLength({ back: place.back, roomLeft, roomRight, cut: make.cut })
+  return {
+    at: 'back',
+    inset: sum(roomLeft, over(less(place.back, roomLeft, roomRight, length), 2)),
+    length,
+    height: heightOfCleat(make),
+    depth: make.figures.length('cleat.depth'),
+    from: { length: backCleatLength, ...ACROSS_A_CLEAT },
+  }
+}
 
 const sideCleat = (at: 'left' | 'right', place: ShelfPlace, make: ShelfMake): ShelfCleat => ({
   at,
+  inset: at === 'left' ? ZERO : less(place.back, make.figures.length('cleat.depth')),
   length: sideCleatLength({
     shelfDepth: place.depth,
     edgeThickness: make.edge,

@@ -175,7 +175,7 @@ function nailers(context: PlanContext, box: Box, make: BoxMake, shell: Shell): r
   const { figures } = context
   const [t, width] = [make.carcass, figures.length('nailer.width')]
   const high = box.height > figures.length('nailer.second-above')
-  const topZ = less(sum(shell.z, box.height), width, make.backFit === 'applied' ? t : ZERO)
+  const topZ = less(sum(shell.z, box.height), t, width)
   const middleZ = sum(shell.z, over(less(box.height, width), 2))
   const seen = make.backFit === 'applied'
   return [

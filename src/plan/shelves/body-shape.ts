@@ -1,7 +1,7 @@
 import { formula } from '../../things/formula.ts'
 import { type Length, less, longest, nanometres, over, shortest, size, sum, times, ZERO } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
-import { leftSideAt, rightSideAt } from '../survey/outline.ts'
+import { leftSideAt, outlineStations, rightSideAt } from '../survey/outline.ts'
 import type { AlcoveWall } from '../survey/survey.ts'
 
 /** A board that follows a recess, seen in plan: a trapezium, or parallel ends along the recess's centre line. */
@@ -47,6 +47,18 @@ const freeWidth = formula(
   (of: { readonly right: Length; readonly left: Length }): Length => less(of.right, of.left),
 )
 
+/** Width a plumb board finds: the lean between its two faces is taken up by the play of one end, what is more counts. */
+const boardWidth = formula(
+  {
+    id: 'body.board-width',
+    plain: 'least free width of the two faces; at most the width clear of both returns over the whole thickness + play',
+    source: 'geometry',
+    from: { least: freeWidth, clear: freeWidth, play: [{ id: 'shelf.play' }, { id: 'counter.play' }] },
+  },
+  (of: { readonly least: Length; readonly clear: Length; readonly play: Length }): Length =>
+    shortest(of.least, sum(of.clear, of.play)),
+)
+
 /** Length of a board with its play at each walled end. */
 export const bodyLength = formula(
   {
@@ -54,7 +66,7 @@ export const bodyLength = formula(
     plain: 'free width − play at each end that meets a wall, down to the cut step',
     source: 'geometry',
     from: {
-      free: [freeWidth, { id: 'shelf.length' }],
+      free: [boardWidth, freeWidth, { id: 'shelf.length' }],
       play: [{ id: 'shelf.play' }, { id: 'counter.play' }],
     },
     units: { walledEnds: 'count' },
@@ -143,6 +155,18 @@ export const leastWidth = ({ wall, from, to }: Pick<Recess, 'wall' | 'from' | 't
 const widthThere = (wall: AlcoveWall, z: Length, y: Length): Length =>
   freeWidth({ right: rightSideAt(wall, z, y), left: leftSideAt(wall, z, y) })
 
+/** Both returns over the whole thickness of a board, where they stand farthest in: its faces, and a ledge between them. */
+function clearOf({ wall, from, to }: Pick<Recess, 'wall' | 'from' | 'to'>, y: Length) {
+  const [first = to, ...others] = outlineStations(wall, from, to)
+  return {
+    left: longest(leftSideAt(wall, first, y), ...others.map((z) => leftSideAt(wall, z, y))),
+    right: shortest(rightSideAt(wall, first, y), ...others.map((z) => rightSideAt(wall, z, y))),
+  }
+}
+
+const widthForBoard = (recess: Recess, y: Length): Length =>
+  boardWidth({ least: leastWidth(recess, y), clear: freeWidth(clearOf(recess, y)), play: recess.play })
+
 /** The board that slides straight back into the recess: it follows the walls where they open outward, else its ends are parallel. */
 export const slidInBody = (recess: Recess): BodyShape =>
   leastWidth(recess, mouthDepth(recess.wall)) >= leastWidth(recess, ZERO) ? followingBody(recess) : parallelBody(recess)
@@ -152,8 +176,8 @@ const bothWalled = ({ play, cut }: Recess) => ({ play, walledEnds: 2, cut })
 /** A board whose ends follow the two returns, each with its own offset. */
 export function followingBody(recess: Recess): BodyShape {
   const { depth, play } = recess
-  const back = bodyLength({ free: leastWidth(recess, ZERO), ...bothWalled(recess) })
-  const front = bodyLength({ free: leastWidth(recess, depth), ...bothWalled(recess) })
+  const back = bodyLength({ free: widthForBoard(recess, ZERO), ...bothWalled(recess) })
+  const front = bodyLength({ free: widthForBoard(recess, depth), ...bothWalled(recess) })
   return {
     shape: 'follows walls',
     depth,
@@ -169,7 +193,7 @@ export function followingBody(recess: Recess): BodyShape {
 
 /** A board no longer than the mouth, both ends cut to the slant of the recess's centre line, so that it stays clear all the way in. */
 export function parallelBody(recess: Recess): BodyShape {
-  const back = bodyLength({ free: leastWidth(recess, mouthDepth(recess.wall)), ...bothWalled(recess) })
+  const back = bodyLength({ free: widthForBoard(recess, mouthDepth(recess.wall)), ...bothWalled(recess) })
   const { offsetLeft, offsetRight } = endOffsets(recess)
   const offset = middleOffset({ left: offsetLeft, right: offsetRight })
   return {
@@ -186,9 +210,9 @@ export function parallelBody(recess: Recess): BodyShape {
   }
 }
 
-function centred({ wall, to }: Recess, back: Length): Length {
-  const gap = bodyGap({ free: widthThere(wall, to, ZERO), length: back })
-  return bodyX({ left: leftSideAt(wall, to, ZERO), gap })
+function centred(recess: Recess, back: Length): Length {
+  const clear = clearOf(recess, ZERO)
+  return bodyX({ left: clear.left, gap: bodyGap({ free: freeWidth(clear), length: back }) })
 }
 
 const endOffsets = ({ wall, to, depth }: Recess): Pick<BodyShape, 'offsetLeft' | 'offsetRight'> => ({

@@ -247,7 +247,7 @@ export function backCleatOf(
 ): { readonly cleat: ShelfCleat; readonly held: Held } | undefined {
   const cleat = of.make.kind.cleats(of.place, of.make)[0]
   if (cleat === undefined) return undefined
-  const from = sum(of.x, over(less(of.place.back, cleat.length), 2))
+  const from = sum(of.x, cleat.inset)
   const held = backCleatHeld(context, room.wall.fixing, { ...cleat, from, to: sum(from, cleat.length) })
   return { cleat, held }
 }

@@ -125,14 +125,11 @@ function cleatPart(context: PlanContext, at: ShelfAt, cleat: ShelfCleat, index: 
 }
 
 function cleatPlacement({ bay, shelf, body }: ShelfAt, cleat: ShelfCleat): Placement {
-  const left = sum(bay.room.wall.originX, body.x)
-  const upright = { z: less(shelf.cleatTop, cleat.height), dz: cleat.height }
-  if (cleat.at === 'back') {
-    const x = sum(left, over(less(body.back, cleat.length), 2))
-    return { ...upright, x, y: ZERO, dx: cleat.length, dy: cleat.depth }
-  }
-  const x = cleat.at === 'left' ? left : less(sum(left, body.back), cleat.depth)
-  return { ...upright, x, y: ZERO, dx: cleat.depth, dy: cleat.length }
+  const x = sum(bay.room.wall.originX, body.x, cleat.inset)
+  const upright = { x, y: ZERO, z: less(shelf.cleatTop, cleat.height), dz: cleat.height }
+  return cleat.at === 'back'
+    ? { ...upright, dx: cleat.length, dy: cleat.depth }
+    : { ...upright, dx: cleat.depth, dy: cleat.length }
 }
 
 /** Joints of a shelf: over and under, at the back and at each walled end. */
