@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util'
-import { nearestWords } from '../interview/nearest.ts'
+import { nearestWords } from '../things/nearest.ts'
 import { WrongUse } from '../things/failure.ts'
 import type { Command, Given, Option } from './command.ts'
 import { COMMANDS } from './commands.ts'

@@ -1,10 +1,12 @@
 import { noteRead } from '../things/formula.ts'
-import { inches, type Length, millimetres } from '../units/length.ts'
+import type { Length } from '../units/length.ts'
 import type { UnitSystem } from '../units/show-length.ts'
 import type { FigureRow } from './figure.ts'
+import { readFigureLength } from './figure-length.ts'
+import { type OwnFigures, ownRows } from './own-figures.ts'
 import { publishedRows } from './published.ts'
 
-/** The figures of one job: published rows, read in the job's unit system. */
+/** The figures of one job: published rows with the person's own laid over them, read in the job's unit system. */
 export interface Figures {
   readonly units: UnitSystem
   /** A length by its id, `filler.nominal`. Throws on an id that is not a length row of `shared/figures`. */
@@ -13,45 +15,57 @@ export interface Figures {
   readonly number: (id: string) => number
   /** The whole row, for its source. */
   readonly row: (id: string) => FigureRow
+  /** The rows that are the person's own in this job, in the order of their ids. */
+  readonly own: readonly FigureRow[]
+  /** Runs `work` and says whether it read a figure of the person's own. */
+  readonly ownReadBy: <T>(work: () => T) => { readonly result: T; readonly own: boolean }
 }
 
-let checked: ReadonlyMap<string, FigureRow> | undefined
-const read: Readonly<Record<UnitSystem, Map<string, Length>>> = { inch: new Map(), metric: new Map() }
+/** Lengths of published rows, read once a process. What is a person's own is read for each job anew. */
+const published: Readonly<Record<UnitSystem, Map<string, Length>>> = { inch: new Map(), metric: new Map() }
 
-/** Published figures in a unit system. The files are checked once a process, and a length is read once. */
-export function figuresIn(units: UnitSystem): Figures {
-  checked ??= publishedRows()
-  const rows = checked
-  const lengths = read[units]
+/** Figures in a unit system: the published ones, and over them what the job carries of the person's own. */
+export function figuresIn(units: UnitSystem, own: OwnFigures = {}): Figures {
+  const rows = publishedRows()
+  const mine = ownRows(own, rows)
+  let ownReads = 0
   const row = (id: string): FigureRow => {
-    const found = rows.get(id)
+    const found = mine.get(id) ?? rows.get(id)
     if (found === undefined) throw new Error(`No figure ${id} in shared/figures.`)
     return found
   }
-  const length = (id: string): Length => {
-    const known = lengths.get(id) ?? lengthOf(row(id), units)
-    lengths.set(id, known)
-    noteFigure(row(id), known)
-    return known
-  }
-  const number = (id: string): number => {
-    const value = numberOf(row(id), units)
+  const noted = <V extends Length | number>(id: string, value: V): V => {
+    if (mine.has(id)) ownReads += 1
     noteFigure(row(id), value)
     return value
   }
-  return { units, row, length, number }
+  return {
+    units,
+    row,
+    own: [...mine.values()],
+    length: (id) => noted(id, mine.has(id) ? lengthOf(row(id), units) : publishedLength(row(id), units)),
+    number: (id) => noted(id, numberOf(row(id), units)),
+    ownReadBy: (work) => {
+      const before = ownReads
+      const result = work()
+      return { result, own: ownReads > before }
+    },
+  }
+}
+
+function publishedLength(row: FigureRow, units: UnitSystem): Length {
+  const known = published[units].get(row.id) ?? lengthOf(row, units)
+  published[units].set(row.id, known)
+  return known
 }
 
 /** A row that was read, with the place it comes from, for whoever asks where a number is from. */
-const noteFigure = ({ id, says, source, edition, section }: FigureRow, result: Length | number): void =>
-  noteRead(() => ({
-    kind: 'figure',
-    id,
-    about: '',
-    plain: says,
-    source: [source, edition, section].filter((text) => text !== undefined).join(', '),
-    result,
-  }))
+const noteFigure = (row: FigureRow, result: Length | number): void =>
+  noteRead(() => ({ kind: 'figure', id: row.id, about: '', plain: row.says, source: citation(row), result }))
+
+/** Where a row comes from: source, edition, section, region. */
+export const citation = ({ source, edition, section, region }: FigureRow): string =>
+  [source, edition, section, region].filter((text) => text !== undefined).join(', ')
 
 function lengthOf(row: FigureRow, units: UnitSystem): Length {
   if ('inch' in row) return readFigureLength(units === 'inch' ? row.inch : row.metric)
@@ -63,14 +77,4 @@ function numberOf(row: FigureRow, units: UnitSystem): number {
   if ('inchValue' in row) return units === 'inch' ? row.inchValue : row.metricValue
   if ('value' in row) return row.value
   throw new Error(`The figure ${row.id} is not a plain number.`)
-}
-
-const WRITTEN = /^(?:(\d+(?:\.\d+)?) )?(?:(\d+)\/(\d+) )?(in|mm)$/
-
-/** Reads a length as the figure files write it: `1 1/4 in`, `3/8 in`, `12.7 mm`. */
-export function readFigureLength(text: string): Length {
-  const match = WRITTEN.exec(text)
-  if (match === null) throw new Error(`"${text}" is not a length of shared/figures.`)
-  const value = Number(match[1] ?? 0) + Number(match[2] ?? 0) / Number(match[3] ?? 1)
-  return match[4] === 'in' ? inches(value) : millimetres(value)
 }

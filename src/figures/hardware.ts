@@ -2,7 +2,7 @@ import * as z from 'zod'
 import hardwareFile from '../../shared/hardware.json' with { type: 'json' }
 import type { Length } from '../units/length.ts'
 import type { UnitSystem } from '../units/show-length.ts'
-import { readFigureLength } from './figures.ts'
+import { readFigureLength } from './figure-length.ts'
 
 /** What every row says: the words of its option, what it is bought as, and the figure that is its price. */
 const bought = {

@@ -1,17 +1,50 @@
-import defaults from '../../shared/figures/defaults.json' with { type: 'json' }
-import numbers from '../../shared/figures/numbers.json' with { type: 'json' }
+import codes from '../../shared/figures/codes.json' with { type: 'json' }
+import fasteners from '../../shared/figures/fasteners.json' with { type: 'json' }
+import habits from '../../shared/figures/habits.json' with { type: 'json' }
+import loads from '../../shared/figures/loads.json' with { type: 'json' }
+import materials from '../../shared/figures/materials.json' with { type: 'json' }
+import paintAndCaulk from '../../shared/figures/paint-and-caulk.json' with { type: 'json' }
 import prices from '../../shared/figures/prices.json' with { type: 'json' }
 import rates from '../../shared/figures/rates.json' with { type: 'json' }
+import site from '../../shared/figures/site.json' with { type: 'json' }
 import hardware from '../../shared/hardware.json' with { type: 'json' }
-import { type FigureRow, figureRow } from './figure.ts'
+import { checkedRow } from './checked-row.ts'
+import { coatingRows } from './coating-table.ts'
+import { codeRows } from './code-profiles.ts'
+import type { FigureRow } from './figure.ts'
 
-const FILES: readonly { readonly rows: readonly object[] }[] = [defaults, hardware, numbers, rates, prices]
+interface FigureFile {
+  readonly file: string
+  readonly rows: readonly object[]
+}
 
-/** All rows of `shared/figures`, checked. Throws when a row lacks its source, or an id stands twice. */
+/** Every file of figures, in the order they are listed. Add one = one line. */
+const FILES: readonly FigureFile[] = [
+  { file: 'shared/figures/habits.json', ...habits },
+  { file: 'shared/figures/materials.json', ...materials },
+  { file: 'shared/figures/loads.json', ...loads },
+  { file: 'shared/figures/codes.json', ...codes },
+  { file: 'shared/hardware.json', ...hardware },
+  { file: 'shared/figures/fasteners.json', ...fasteners },
+  { file: 'shared/figures/paint-and-caulk.json', ...paintAndCaulk },
+  { file: 'shared/figures/site.json', ...site },
+  { file: 'shared/figures/rates.json', ...rates },
+  { file: 'shared/figures/prices.json', ...prices },
+]
+
+let read: ReadonlyMap<string, FigureRow> | undefined
+
+/** All published rows by id, checked once a process. Throws with file, row and field when one is not as it must be. */
 export function publishedRows(): ReadonlyMap<string, FigureRow> {
+  read ??= rowsOf(FILES)
+  return read
+}
+
+function rowsOf(files: readonly FigureFile[]): ReadonlyMap<string, FigureRow> {
   const rows = new Map<string, FigureRow>()
-  for (const row of FILES.flatMap((file) => file.rows.map(figureRow))) {
-    if (rows.has(row.id)) throw new Error(`The figure ${row.id} stands twice in shared/figures.`)
+  const found = files.flatMap(({ file, rows: list }) => list.map((row, at) => checkedRow(file, at, row)))
+  for (const row of [...found, ...coatingRows(), ...codeRows()]) {
+    if (rows.has(row.id)) throw new Error(`The figure ${row.id} stands twice in shared.`)
     rows.set(row.id, row)
   }
   return rows

@@ -2,7 +2,7 @@ import * as z from 'zod'
 import stockLengths from '../../shared/stock-lengths.json' with { type: 'json' }
 import type { Length } from '../units/length.ts'
 import type { UnitSystem } from '../units/show-length.ts'
-import { readFigureLength } from './figures.ts'
+import { readFigureLength } from './figure-length.ts'
 
 const lengths = z.array(z.string()).min(1)
 const sold = z.strictObject({ known: z.literal('practice'), source: z.string().min(3), inch: lengths, metric: lengths })

@@ -7,7 +7,7 @@ import { everyQuestion, type Question } from './asked.ts'
 import { askingOf } from './asking.ts'
 import { withConfirmation } from './confirmed.ts'
 import { enter } from './enter.ts'
-import { nearestWords } from './nearest.ts'
+import { nearestWords } from '../things/nearest.ts'
 
 /** What reading an answers file gives: the job as far as it could be read, and every fault in words with its key. */
 export interface AnswersRead {

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { type OwnFigures, ownFiguresSchema } from '../figures/own-figures.ts'
 import { type Answer, type Field, NOT_MEASURED, type QuestionKey, type Section } from '../things/field.ts'
 import { type NamedBay, namedBays, type Place } from '../things/place.ts'
 import { bays } from './chapters/wall.ts'
@@ -41,6 +42,8 @@ export interface Job {
   readonly private: Answers
   readonly confirmed: readonly Confirmation[]
   readonly issued: readonly Issue[]
+  /** The person's own figures as they were when the job was begun: it gives the same plan wherever it is opened. */
+  readonly figures?: OwnFigures | undefined
 }
 
 const at = (section: Section, where: 'job' | 'bay') =>
@@ -77,6 +80,7 @@ export const jobSchema = z.strictObject({
       parts: z.record(z.string(), z.string()),
     }),
   ),
+  figures: ownFiguresSchema.optional(),
 })
 
 /** A job with nothing answered. */
@@ -90,6 +94,12 @@ export const emptyJob = (id: string, created: string): Job => ({
   confirmed: [],
   issued: [],
 })
+
+/** The job reckoned with these figures of a person's own instead of those it carries: stamped at its beginning, or to bring it up to date. */
+export function withOwnFigures(job: Job, own: OwnFigures): Job {
+  const { figures: _old, ...rest } = job
+  return Object.keys(own).length === 0 ? rest : { ...rest, figures: own }
+}
 
 /** What was answered for a field at a place: its value, "not measured", or undefined. */
 export const answerOf = <T>(job: Job, field: Field<T>, place: Place): Answer<T> | undefined =>

@@ -1,47 +1,41 @@
-import * as z from 'zod'
-import coatings from '../../shared/coatings.json' with { type: 'json' }
+import {
+  type CoatingFamily,
+  type CoatingLayer,
+  type CoatingRow,
+  coatFigure,
+  coatingTable,
+} from '../figures/coating-table.ts'
+import type { Figures } from '../figures/figures.ts'
 
-/** One coat kind of a system: sealer, primer or top, with how many coats and how it dries. */
-const layer = z.strictObject({
-  id: z.enum(['sealer', 'primer', 'top']),
-  product: z.string(),
-  coats: z.int().min(1).max(5),
-  /** Wet film of one coat, µm. */
-  wetMicrons: z.number().positive(),
-  recoatHoursLeast: z.number().positive(),
-  /** null = no upper limit on the sheet. */
-  recoatHoursMost: z.number().positive().nullable(),
-  sandBetween: z.boolean(),
-})
-const system = z.strictObject({
-  id: z.string().regex(/^[a-z-]+$/),
-  says: z.string(),
-  family: z.enum(['water-borne', 'solvent-borne', 'isocyanate']),
-  surfaces: z.array(z.enum(['built-in', 'masonry', 'wall'])).min(1),
-  methods: z.array(z.enum(['hand', 'hvlp', 'airless'])).min(1),
-  /** Whether it may be sprayed in the client's house at all. */
-  sprayOnSite: z.boolean(),
-  layers: z.array(layer).min(1),
-  /** Litres of a container, smallest first, in inch and metric markets. */
-  packsInch: z.array(z.number().positive()).min(1),
-  packsMetric: z.array(z.number().positive()).min(1),
-  source: z.string().min(3),
-  known: z.enum(['read', 'memory', 'practice']),
-})
-export type CoatingSystem = z.infer<typeof system>
-export type CoatingLayer = z.infer<typeof layer>
+type Surface = CoatingRow['surfaces'][number]
 
-const file = z.strictObject({ about: z.string(), systems: z.array(system) })
+/** A coating system with its family, and the numbers this job reckons with. */
+export type CoatingSystem = Omit<CoatingRow, 'family'> & { readonly family: CoatingFamily }
 
-/** Every coating system by its id, checked at load. Add one = one row of `shared/coatings.json`. */
-export const COATINGS: Readonly<Record<string, CoatingSystem>> = Object.fromEntries(
-  file.parse(coatings).systems.map((row) => [row.id, row]),
-)
+/** The systems made for a surface, in the order of `shared/coatings.json`. Add one = one row there. */
+export const coatingsFor = (surface: Surface): readonly CoatingRow[] =>
+  coatingTable().systems.filter((row) => row.surfaces.includes(surface))
 
-/** Systems for one kind of surface, as options of a question. */
-export const coatingOptions = (surface: CoatingSystem['surfaces'][number]): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    Object.values(COATINGS)
-      .filter((c) => c.surfaces.includes(surface))
-      .map((c) => [c.id, c.says]),
-  )
+/** The same, as options of a question. */
+export const coatingOptions = (surface: Surface): Readonly<Record<string, string>> =>
+  Object.fromEntries(coatingsFor(surface).map((row) => [row.id, row.says]))
+
+/** A system as this job reckons with it: its coats, films and hours may be a person's own. */
+export function coatingSystem(row: CoatingRow, figures: Figures): CoatingSystem {
+  const family = coatingTable().families.find(({ id }) => id === row.family)
+  // The table was checked: every system has its family.
+  if (family === undefined) throw new Error(`No family ${row.family} in shared/coatings.json.`)
+  return { ...row, family, layers: row.layers.map((layer) => layerOf(row, layer, figures)) }
+}
+
+function layerOf({ id: system }: CoatingRow, layer: CoatingLayer, figures: Figures): CoatingLayer {
+  const read = (what: string) => figures.number(coatFigure(system, layer.id, what))
+  const most = read('recoat-most')
+  return {
+    ...layer,
+    coats: read('coats'),
+    wetMicrons: read('wet-film'),
+    recoatHoursLeast: read('recoat-least'),
+    recoatHoursMost: most === 0 ? null : most,
+  }
+}

@@ -17,6 +17,7 @@ import { fixings } from './fixings/fixings.ts'
 import { fronts } from './fronts/fronts.ts'
 import { joints } from './joints/joints.ts'
 import { leftOut } from './left-out/left-out.ts'
+import { lights } from './lights/lights.ts'
 import { mantels } from './mantel/mantel.ts'
 import { type Effort, panels } from './panels/panels.ts'
 import { type Price, price } from './price/price.ts'
@@ -26,6 +27,7 @@ import { slots } from './run/slot.ts'
 import { settings } from './settings.ts'
 import { type Settle, settleFrom } from './settle.ts'
 import { shelves } from './shelves/shelves.ts'
+import { stripOut } from './strip-out/strip-out.ts'
 import { supply } from './supply/supply.ts'
 import { survey } from './survey/survey.ts'
 import { tasks } from './tasks/tasks.ts'
@@ -88,7 +90,10 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
     ...[boxed, cut, front, tops, mantel, shelf].map((s) => s.contribution),
   )
   const byFire = woodByFire(context, { survey: surveyed, boxes: boxed, mantel, parts: all.parts })
-  const supplied = supply(context, withCutOuts(byFire.parts, cut.cutOuts), front)
+  const unlit = withCutOuts(byFire.parts, cut.cutOuts)
+  const lit = lights(context, { survey: surveyed, boxes: boxed, shelves: shelf, parts: unlit })
+  const off = stripOut(context, { survey: surveyed, slots: slotted }, mantel)
+  const supplied = supply(context, lit.parts, front)
   const parts = supplied.parts
   const laid = panels(context, parts, effort)
   const jointed = joints(context, all.joints)
@@ -110,6 +115,8 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
       tops,
       mantel,
       shelves: shelf,
+      lights: lit,
+      stripOut: off,
       supply: supplied,
       parts,
       panels: laid,
@@ -117,7 +124,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
       joints: jointed,
       fixings: fixed,
     },
-    messages: [surveyed, all, byFire, supplied, laid, jointed, coated, fixed].flatMap((step) => step.messages),
+    messages: [surveyed, all, byFire, lit, off, supplied, laid, jointed, coated, fixed].flatMap((step) => step.messages),
   }
 }
 
@@ -125,7 +132,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
 function contextOf(job: Job): PlanContext {
   const settle = settleFrom(job)
   const { units, cut, show } = settings(settle)
-  return { job, bays: baysOf(job), figures: figuresIn(units), cut, show, settle }
+  return { job, bays: baysOf(job), figures: figuresIn(units, job.figures), cut, show, settle }
 }
 
 const withCutOuts = (parts: readonly Part[], cutOuts: ReadonlyMap<PartId, readonly CutOut[]>): readonly Part[] =>

@@ -40,23 +40,23 @@ describe('wet film (computed from the same rule)', () => {
 
 describe('litres of a coat', () => {
   it('16.7 m² at 40 µm dry, 38 % solids, half of it lost: 3.515789 l (computed)', () => {
-    const wetMicrons = wetFilm({ dryMicrons: 40, solids: 0.38, thinner: 0 })
-    expect(filmLitres({ area: 16.7, coats: 1, wetMicrons, transfer: 0.5, residue: 0 })).toBeCloseTo(3.515789, 6)
+    const film = wetFilm({ dryMicrons: 40, solids: 0.38, thinner: 0 })
+    expect(filmLitres({ area: 16.7, coats: 1, wetFilm: film, transfer: 0.5, residue: 0 })).toBeCloseTo(3.515789, 6)
   })
 
   it('180 sq ft at 1.5 mil dry, 38 %, half lost: 0.885943 US gal with 1604 (computed)', () => {
-    const wetMicrons = wetFilm({ dryMicrons: 1.5 * MICRONS_PER_MIL, solids: 0.38, thinner: 0 })
+    const film = wetFilm({ dryMicrons: 1.5 * MICRONS_PER_MIL, solids: 0.38, thinner: 0 })
     const area = 180 * 0.09290304
-    const gallons = filmLitres({ area, coats: 1, wetMicrons, transfer: 0.5, residue: 0 }) / LITRES_PER_US_GALLON
+    const gallons = filmLitres({ area, coats: 1, wetFilm: film, transfer: 0.5, residue: 0 }) / LITRES_PER_US_GALLON
     expect(Math.abs(gallons / 0.885943 - 1)).toBeLessThan(0.0002)
   })
 
   it('two coats and what stays in the pot: the residue once, not a coat', () => {
-    const one = { area: 10, coats: 1, wetMicrons: 100, transfer: 0.5, residue: 0 }
+    const one = { area: 10, coats: 1, wetFilm: 100, transfer: 0.5, residue: 0 }
     expect(filmLitres({ ...one, coats: 2, residue: 0.4 })).toBeCloseTo(2 * filmLitres(one) + 0.4, 12)
   })
 
   it('brick face 40 sq ft × 1.4 rough, two coats at 350 sq ft a gallon: 0.32 gal (computed)', () => {
-    expect(coverageLitres({ area: 40 * 1.4, coats: 2, perLitre: 350 })).toBeCloseTo(litres(0.32), 12)
+    expect(coverageLitres({ area: 40 * 1.4, coats: 2, coverage: 350 })).toBeCloseTo(litres(0.32), 12)
   })
 })

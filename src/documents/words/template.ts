@@ -1,5 +1,5 @@
 import { Liquid, type Template } from 'liquidjs'
-import { nearestWords } from '../../interview/nearest.ts'
+import { nearestWords } from '../../things/nearest.ts'
 import { TemplateBroken } from '../../things/failure.ts'
 import type { Block } from '../block.ts'
 import { blocksOfMarkdown } from './markdown-blocks.ts'

@@ -1,6 +1,10 @@
-import { formula } from '../../things/formula.ts'
+import { formula, within } from '../../things/formula.ts'
 import type { Part } from '../../things/part.ts'
 import { type Area, areaOf, squareMetres } from '../../units/area.ts'
+
+type Sized = Pick<Part, 'length' | 'width' | 'thickness'>
+
+const EDGE_FACTORS = [{ id: 'edge.factor-mdf' }, { id: 'edge.factor-other' }]
 
 /**
  * Area one coat covers on one piece, m²: faces × length × width + all four edges × edge factor.
@@ -11,15 +15,48 @@ export const coatArea = formula(
     id: 'coating.part-area',
     plain: 'faces × length × width + 2 × (length + width) × thickness × edge factor',
     source: 'common practice, no source',
+    gives: 'area',
+    from: { edgeFactor: EDGE_FACTORS },
+    units: { faces: 'count', edgeFactor: 'number' },
   },
-  (
-    given: Pick<Part, 'length' | 'width' | 'thickness'> & { readonly faces: number; readonly edgeFactor: number },
-  ): Area => squareMetres(given.faces * areaOf(given.length, given.width) + edgeArea(given) * given.edgeFactor),
+  (given: Sized & { readonly faces: number; readonly edgeFactor: number }): Area =>
+    squareMetres(given.faces * areaOf(given.length, given.width) + plainEdges(given) * given.edgeFactor),
 )
 
-/** Plain area of the four edges of one piece, m². */
-export const edgeArea = ({ length, width, thickness }: Pick<Part, 'length' | 'width' | 'thickness'>): Area =>
+/** Area of the four edges of one piece as they drink, m². */
+export const edgeArea = formula(
+  {
+    id: 'coating.edge-area',
+    plain: '2 × (length + width) × thickness × edge factor',
+    source: 'common practice, no source',
+    gives: 'area',
+    from: { edgeFactor: EDGE_FACTORS },
+    units: { edgeFactor: 'number' },
+  },
+  (given: Sized & { readonly edgeFactor: number }): Area => squareMetres(plainEdges(given) * given.edgeFactor),
+)
+
+const plainEdges = ({ length, width, thickness }: Sized): Area =>
   squareMetres(2 * (areaOf(length, thickness) + areaOf(width, thickness)))
+
+/** Area of one face, m². */
+export const faceArea = formula(
+  { id: 'coating.face-area', plain: 'length × width', source: 'geometry', gives: 'area' },
+  ({ length, width }: Pick<Part, 'length' | 'width'>): Area => areaOf(length, width),
+)
+
+/** Area of all pieces together, m²: each as often as it is there. */
+export const areaInAll = formula(
+  {
+    id: 'coating.area',
+    plain: 'area of each piece × how many of it, all together',
+    source: 'geometry',
+    gives: 'area',
+    units: { areas: 'area', quantities: 'count' },
+  },
+  ({ areas, quantities }: { readonly areas: readonly Area[]; readonly quantities: readonly number[] }): Area =>
+    squareMetres(areas.reduce((total, area, at) => total + area * (quantities[at] ?? 0), 0)),
+)
 
 /** How much more the edges of a material drink than its faces. */
 export interface EdgeFactors {
@@ -31,11 +68,21 @@ export const isMdf = (part: Pick<Part, 'material'>): boolean => part.material.st
 
 /** Area of one coat on all pieces of some parts, m²; a part without a coat counts nothing, a coat on no face counts the edges. */
 export const coatAreaOf = (parts: readonly Part[], factors: EdgeFactors): Area =>
-  squareMetres(
-    parts.reduce((total, part) => {
-      if (part.coat === undefined) return total
-      const edgeFactor = isMdf(part) ? factors.mdf : factors.other
-      const { length, width, thickness, coat } = part
-      return total + part.quantity * coatArea({ length, width, thickness, faces: coat.faces, edgeFactor })
-    }, 0),
+  totalOf(
+    parts.filter((part) => part.coat !== undefined),
+    ({ length, width, thickness, coat, material }) =>
+      coatArea({
+        length,
+        width,
+        thickness,
+        faces: coat?.faces ?? 0,
+        edgeFactor: isMdf({ material }) ? factors.mdf : factors.other,
+      }),
   )
+
+/** m² of one thing on all pieces of some parts. */
+export const totalOf = (parts: readonly Part[], area: (part: Part) => Area): Area =>
+  areaInAll({
+    areas: parts.map((part) => within(part.id, () => area(part))),
+    quantities: parts.map((part) => part.quantity),
+  })

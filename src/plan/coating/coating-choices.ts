@@ -7,7 +7,7 @@ import {
   paintPlace,
   wallColour,
 } from '../../job/chapters/finish.ts'
-import { COATINGS, type CoatingSystem } from '../../kinds/coating.ts'
+import { type CoatingSystem, coatingSystem, coatingsFor } from '../../kinds/coating.ts'
 import type { SurfaceId } from '../../things/part.ts'
 import type { PlanContext } from '../context.ts'
 
@@ -26,7 +26,7 @@ export interface CoatingChoices {
 export function coatingChoices(context: PlanContext, painter: 'here' | 'spray shop'): CoatingChoices {
   const builtIn = builtInSystemOf(context)
   const masonry = masonrySystemOf(context)
-  const wall = systemsFor('wall')[0]
+  const wall = systemFor(context, 'wall')
   return {
     systems: {
       ...(builtIn === undefined ? {} : { 'built-in': builtIn }),
@@ -40,25 +40,29 @@ export function coatingChoices(context: PlanContext, painter: 'here' | 'spray sh
 
 const SPRAY_SHOP = { method: 'hvlp', where: 'spray shop' } as const
 
-/** The systems made for a surface, in the order of the list. */
-const systemsFor = (surface: SurfaceId): readonly CoatingSystem[] =>
-  Object.values(COATINGS).filter((system) => system.surfaces.includes(surface))
-
 const SUGGESTED_BUILT_IN = 'water-polyurethane'
 
-function builtInSystemOf({ settle }: PlanContext): CoatingSystem | undefined {
-  const id = settle.choice(builtInSystem, undefined, () => ({
+function builtInSystemOf(context: PlanContext): CoatingSystem | undefined {
+  const id = context.settle.choice(builtInSystem, undefined, () => ({
     value: SUGGESTED_BUILT_IN,
     because: 'enough where no food, water or chemicals come near',
   }))
-  return COATINGS[id]
+  return systemFor(context, 'built-in', id)
 }
 
-function masonrySystemOf({ settle, bays }: PlanContext): CoatingSystem | undefined {
-  const [first] = systemsFor('masonry')
-  if (first === undefined || !bays.some((bay) => bay.kind === 'breast')) return first
-  const id = settle.choice(masonrySystem, undefined, () => ({ value: first.id, because: 'lets the masonry breathe' }))
-  return COATINGS[id] ?? first
+function masonrySystemOf(context: PlanContext): CoatingSystem | undefined {
+  const [first] = coatingsFor('masonry')
+  if (first === undefined || !context.bays.some((bay) => bay.kind === 'breast')) return undefined
+  const because = 'lets the masonry breathe'
+  const id = context.settle.choice(masonrySystem, undefined, () => ({ value: first.id, because }))
+  return systemFor(context, 'masonry', id)
+}
+
+/** The system of this id for a surface; the first made for it when none is named. */
+function systemFor({ figures }: PlanContext, surface: SurfaceId, id?: string): CoatingSystem | undefined {
+  const rows = coatingsFor(surface)
+  const row = rows.find((system) => system.id === id) ?? rows[0]
+  return row === undefined ? undefined : coatingSystem(row, figures)
 }
 
 function methodOf({ settle }: PlanContext, system: CoatingSystem | undefined): Method {

@@ -1,17 +1,18 @@
-import type { CoatingLayer } from '../../kinds/coating.ts'
+import type { CoatingLayer } from '../../figures/coating-table.ts'
+import { within } from '../../things/formula.ts'
 import type { Part, SurfaceId } from '../../things/part.ts'
-import { type Area, areaOf, squareMetres } from '../../units/area.ts'
+import type { Area } from '../../units/area.ts'
 import type { Volume } from '../../units/volume.ts'
 import type { PlanContext } from '../context.ts'
 import { edgeFactorsOf } from '../supply/supply.ts'
 import { coverageLitres, filmLitres } from './coat-litres.ts'
-import { edgeArea, isMdf } from './coated-area.ts'
+import { edgeArea, faceArea, isMdf, totalOf } from './coated-area.ts'
 import type { CoatingChoices, Method } from './coating-choices.ts'
 
 /** One product on one surface group: area of a coat, coats, litres with losses. */
 export interface CoatingLine {
   readonly surface: SurfaceId
-  readonly layer: 'sealer' | 'primer' | 'top'
+  readonly layer: CoatingLayer['id']
   readonly product: string
   /** What of the surface it covers, in words: `edges of MDF`. */
   readonly on: string
@@ -25,61 +26,8 @@ export interface CoatingLine {
   readonly sandBetween: boolean
 }
 
-/** The built-ins: sealer on the edges of MDF (and once on the hidden faces of free panels), then each layer over all of it. */
-export function builtInLines(
-  context: PlanContext,
-  { systems, method }: CoatingChoices,
-  { painted, area }: { readonly painted: readonly Part[]; readonly area: Area },
-): readonly CoatingLine[] {
-  const edges = totalOf(painted.filter(isMdf), (part) => edgeArea(part) * edgeFactorsOf(context).mdf)
-  const hidden = totalOf(painted, (part) => (part.coat?.faces === 1 ? areaOf(part.length, part.width) : 0))
-  const layers = systems['built-in']?.layers ?? []
-  return layers
-    .flatMap((layer) =>
-      layer.id === 'sealer'
-        ? [
-            filmLine(context, { surface: 'built-in', layer, area: edges, on: 'edges of MDF', method: 'hand' }),
-            // The same tin as for the edges: what stays in the tray was counted there.
-            withoutResidue(context, {
-              surface: 'built-in',
-              layer: { ...layer, coats: 1 },
-              area: hidden,
-              on: 'hidden faces',
-              method: 'hand',
-            }),
-          ]
-        : [filmLine(context, { surface: 'built-in', layer, area, on: 'faces and edges', method })],
-    )
-    .filter((line) => line.area > 0)
-}
-
-/** The masonry face, by hand, roughness counted in its area. */
-export const masonryLines = (context: PlanContext, { systems }: CoatingChoices, area: Area): readonly CoatingLine[] =>
-  area <= 0
-    ? []
-    : (systems.masonry?.layers ?? []).map((layer) =>
-        filmLine(context, { surface: 'masonry', layer, area, on: 'masonry face', method: 'hand' }),
-      )
-
-/** The wall round the new work, by hand and coverage. */
-export const wallLines = (context: PlanContext, { systems }: CoatingChoices, area: Area): readonly CoatingLine[] =>
-  area <= 0
-    ? []
-    : (systems.wall?.layers ?? []).map((layer) => ({
-        ...layerOf('wall', layer),
-        on: 'wall round the new work',
-        area,
-        litres: coverageLitres({
-          area,
-          coats: layer.coats,
-          perLitre: context.figures.number('wall-paint.coverage'),
-        }),
-      }))
-
-const totalOf = (parts: readonly Part[], area: (part: Part) => number): Area =>
-  squareMetres(parts.reduce((total, part) => total + part.quantity * area(part), 0))
-
-interface Film {
+/** A coat to be put on by its wet film, before its litres are known. */
+export interface Film {
   readonly surface: SurfaceId
   readonly layer: CoatingLayer
   readonly area: Area
@@ -87,10 +35,68 @@ interface Film {
   readonly method: Method
 }
 
-const filmLine = (context: PlanContext, film: Film): CoatingLine =>
-  lineOf(film, litresOf(context, film, context.figures.number(RESIDUES[film.method])))
+/** The built-ins: sealer on the edges of MDF (and once on the hidden faces of free panels), then each layer over all of it. */
+export function builtInFilms(
+  context: PlanContext,
+  { systems, method }: CoatingChoices,
+  { painted, area }: { readonly painted: readonly Part[]; readonly area: Area },
+): readonly Film[] {
+  const layers = systems['built-in']?.layers ?? []
+  return layers.flatMap((layer): readonly Film[] =>
+    layer.id === 'sealer'
+      ? sealerFilms(context, layer, painted)
+      : [{ surface: 'built-in', layer, area, on: 'faces and edges', method }],
+  )
+}
 
-const withoutResidue = (context: PlanContext, film: Film): CoatingLine => lineOf(film, litresOf(context, film, 0))
+function sealerFilms(context: PlanContext, layer: CoatingLayer, painted: readonly Part[]): readonly Film[] {
+  const { mdf } = edgeFactorsOf(context)
+  const sealer = { surface: 'built-in', method: 'hand' } as const
+  const edges = within('built-in.sealer/edges', () =>
+    totalOf(painted.filter(isMdf), ({ length, width, thickness }) =>
+      edgeArea({ length, width, thickness, edgeFactor: mdf }),
+    ),
+  )
+  const hidden = within('built-in.sealer/hidden', () =>
+    totalOf(
+      painted.filter((part) => part.coat?.faces === 1),
+      ({ length, width }) => faceArea({ length, width }),
+    ),
+  )
+  return [
+    { ...sealer, layer, area: edges, on: 'edges of MDF' },
+    { ...sealer, layer: { ...layer, coats: 1 }, area: hidden, on: 'hidden faces' },
+  ]
+}
+
+/** The masonry face, by hand, roughness counted in its area. */
+export const masonryFilms = ({ systems }: CoatingChoices, area: Area): readonly Film[] =>
+  (systems.masonry?.layers ?? []).map((layer) => ({
+    surface: 'masonry',
+    layer,
+    area,
+    on: 'masonry face',
+    method: 'hand',
+  }))
+
+/** Litres of every coat that covers anything; what stays in tray and hose once a product, in its first line. */
+export function filmLines({ figures }: PlanContext, films: readonly Film[]): readonly CoatingLine[] {
+  const due = films.filter((film) => film.area > 0)
+  return due.map((film, at) => {
+    const { surface, layer, area, on, method } = film
+    const opened = due.slice(0, at).some((earlier) => earlier.layer.product === layer.product)
+    const litres = within(subjectOf(film), () =>
+      filmLitres({
+        area,
+        coats: layer.coats,
+        wetFilm: layer.wetMicrons,
+        transfer: figures.number(`transfer.${method}`),
+        residue: opened ? 0 : figures.number(RESIDUES[method]),
+      }),
+    )
+    return { ...layerOf(surface, layer), on, area, litres }
+  })
+}
 
 const RESIDUES: Readonly<Record<Method, string>> = {
   hand: 'residue.hand',
@@ -98,21 +104,21 @@ const RESIDUES: Readonly<Record<Method, string>> = {
   airless: 'residue.spray',
 }
 
-const litresOf = ({ figures }: PlanContext, { area, layer, method }: Film, residue: number): Volume =>
-  filmLitres({
-    area,
-    coats: layer.coats,
-    wetMicrons: layer.wetMicrons,
-    transfer: figures.number(`transfer.${method}`),
-    residue,
-  })
+/** The wall round the new work, by hand and coverage. */
+export const wallLines = ({ figures }: PlanContext, { systems }: CoatingChoices, area: Area): readonly CoatingLine[] =>
+  area <= 0
+    ? []
+    : (systems.wall?.layers ?? []).map((layer) => ({
+        ...layerOf('wall', layer),
+        on: 'wall round the new work',
+        area,
+        litres: within(subjectOf({ surface: 'wall', layer }), () =>
+          coverageLitres({ area, coats: layer.coats, coverage: figures.number('wall-paint.coverage') }),
+        ),
+      }))
 
-const lineOf = ({ surface, layer, area, on }: Film, litres: Volume): CoatingLine => ({
-  ...layerOf(surface, layer),
-  on,
-  area,
-  litres,
-})
+/** What a line's numbers are about: the first letters of what is bought for it. */
+const subjectOf = ({ surface, layer }: Pick<Film, 'surface' | 'layer'>): string => `${surface}.${layer.id}`
 
 const layerOf = (
   surface: SurfaceId,

@@ -4,22 +4,13 @@ import { messageKind } from '../../things/message.ts'
 export const coatingNotHere = messageKind<{
   readonly coating: string
   readonly place: string
-  readonly family: string
+  readonly why: string
+  readonly todo: string
 }>({
   code: 'S17',
   weight: 'stop',
   source: 'common practice, no source; the safety data sheet of the product and local rules govern',
-  says: ({ coating, place, family }) => ({
-    short: `“${coating}” is not put on ${place}.`,
-    why:
-      family === 'isocyanate'
-        ? 'It hardens with isocyanates: breathing them makes people ill for good. It needs a booth and supplied air.'
-        : 'Its solvent burns and makes a house unfit to live in while it dries.',
-    todo:
-      family === 'isocyanate'
-        ? 'Have it done by a spray shop, or take a single-component water-borne coating.'
-        : 'Paint in the shop or have it sprayed out, or take a water-borne coating.',
-  }),
+  says: ({ coating, place, why, todo }) => ({ short: `“${coating}” is not put on ${place}.`, why, todo }),
 })
 
 /** A coating put on in a way its sheet does not know. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { COATINGS } from '../../../src/kinds/coating.ts'
+import { coatingTable } from '../../../src/figures/coating-table.ts'
 import { type CoatingPlan, coating, type ToCoat } from '../../../src/plan/coating/coating.ts'
 import type { Joint } from '../../../src/things/joint.ts'
 import { type Area, squareMetres } from '../../../src/units/area.ts'
@@ -117,7 +117,7 @@ describe('coating', () => {
 })
 
 it('no row guesses the most hours between coats: only a sheet can tell', () => {
-  for (const system of Object.values(COATINGS).filter((row) => row.known !== 'read')) {
+  for (const system of coatingTable().systems.filter((row) => row.known !== 'read')) {
     expect(system.layers.map((layer) => layer.recoatHoursMost)).toEqual(system.layers.map(() => null))
   }
 })
