@@ -266,12 +266,13 @@ const helperWall = (wall: Wall, { slots }: Plan): HelperWall => ({
 const helperPart = (part: Plan['parts'][number]): HelperPart => only(part, HELPER_PART)
 
 /** The same ways of writing, without the currency. */
-const plainShow = ({ units, length, withUnit, mass, area }: Show): PlainShow => ({
+const plainShow = ({ units, length, withUnit, mass, area, volume }: Show): PlainShow => ({
   units,
   length,
   withUnit,
   mass,
   area,
+  volume,
 })
 
 const titleOf = (plan: Plan): string => usedValue(plan, title) ?? 'Built-ins'

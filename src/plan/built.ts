@@ -5,10 +5,12 @@ import type { DevicePlan } from './devices/devices.ts'
 import type { FixingPlan } from './fixings/fixings.ts'
 import type { FrontPlan } from './fronts/fronts.ts'
 import type { JointPlan } from './joints/joints.ts'
+import type { LightPlan } from './lights/lights.ts'
 import type { MantelPlan } from './mantel/mantel.ts'
 import type { PanelPlan } from './panels/panels.ts'
 import type { Slots } from './run/slot.ts'
 import type { ShelfPlan } from './shelves/shelves.ts'
+import type { StripOut } from './strip-out/strip-out.ts'
 import type { SupplyPlan } from './supply/supply.ts'
 import type { Survey } from './survey/survey.ts'
 import type { TopPlan } from './tops/tops-and-ends.ts'
@@ -23,6 +25,8 @@ export interface Built {
   readonly tops: TopPlan
   readonly mantel: MantelPlan
   readonly shelves: ShelfPlan
+  readonly lights: LightPlan
+  readonly stripOut: StripOut
   readonly supply: SupplyPlan
   /** All parts with their supplier and cut-outs, in written order. */
   readonly parts: readonly Part[]

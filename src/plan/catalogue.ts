@@ -25,6 +25,7 @@ import {
   levellersLeftOut,
   readyMadeLeftOut,
 } from './left-out/left-out-messages.ts'
+import { driverOutside, grooveTooDeep, mainsByElectrician, noPlaceForCable } from './lights/light-messages.ts'
 import { woodTooClose } from './mantel/clearance.ts'
 import {
   codeNotKnown,
@@ -66,6 +67,14 @@ import {
   turningRoom,
 } from './shelves/shelf-messages.ts'
 import {
+  leadFirmNamed,
+  mayHoldAsbestos,
+  oldPieceMayHoldLead,
+  overMinorWork,
+  paintDemolished,
+  paintMayHoldLead,
+} from './strip-out/old-paint-messages.ts'
+import {
   leanSplit,
   oneFaceMeasured,
   squareSplit,
@@ -73,7 +82,6 @@ import {
   surveyResidual,
   unusableSurvey,
 } from './survey/survey-messages.ts'
-import { overMinorWork, paintMayHoldLead } from './tasks/old-paint.ts'
 
 /** Every kind of message the plan can raise: stops, confirms, notes, by code. A code may have several kinds, one for each cause. */
 export const CATALOGUE: readonly MessageKind<never>[] = [
@@ -107,6 +115,9 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   coatingNotHere,
   belowDirectCost,
   overMinorWork,
+  paintDemolished,
+  grooveTooDeep,
+  noPlaceForCable,
   plinthTooShallow,
   runBeyondWall,
   shelfHeightsCount,
@@ -139,6 +150,11 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   hearthTooSmall,
   masonryNotConfirmed,
   paintMayHoldLead,
+  leadFirmNamed,
+  oldPieceMayHoldLead,
+  mayHoldAsbestos,
+  driverOutside,
+  mainsByElectrician,
   heldBeyond,
   oneFaceMeasured,
   leanSplit,

@@ -19,6 +19,7 @@ import { joints } from './joints/joints.ts'
 import { leftOut } from './left-out/left-out.ts'
 import { lights } from './lights/lights.ts'
 import { mantels } from './mantel/mantel.ts'
+import { withOwnSuggestions } from './own-suggestions.ts'
 import { type Effort, panels } from './panels/panels.ts'
 import { type Price, price } from './price/price.ts'
 import { purchases } from './purchases/purchases.ts'
@@ -124,7 +125,9 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
       joints: jointed,
       fixings: fixed,
     },
-    messages: [surveyed, all, byFire, lit, off, supplied, laid, jointed, coated, fixed].flatMap((step) => step.messages),
+    messages: [surveyed, all, byFire, lit, off, supplied, laid, jointed, coated, fixed].flatMap(
+      (step) => step.messages,
+    ),
   }
 }
 
@@ -132,7 +135,8 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
 function contextOf(job: Job): PlanContext {
   const settle = settleFrom(job)
   const { units, cut, show } = settings(settle)
-  return { job, bays: baysOf(job), figures: figuresIn(units, job.figures), cut, show, settle }
+  const figures = figuresIn(units, job.figures)
+  return { job, bays: baysOf(job), figures, cut, show, settle: withOwnSuggestions(settle, figures) }
 }
 
 const withCutOuts = (parts: readonly Part[], cutOuts: ReadonlyMap<PartId, readonly CutOut[]>): readonly Part[] =>

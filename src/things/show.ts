@@ -13,9 +13,12 @@ export interface Show {
   readonly mass: (kg: number) => string
   /** Area in the job's units: `42 sq ft` or `3.9 m²`. */
   readonly area: (m2: number) => string
+  /** Volume in the job's units: `4.2 cu ft` or `120 l`. */
+  readonly volume: (litres: number) => string
 }
 
 const POUNDS_PER_KILOGRAM = 1 / 0.45359237
+const CUBIC_FEET_PER_LITRE = 1 / 28.316846592
 const SQUARE_FEET_PER_SQUARE_METRE = 1 / 0.09290304
 
 export function showIn(units: UnitSystem, currency: string): Show {
@@ -28,6 +31,7 @@ export function showIn(units: UnitSystem, currency: string): Show {
       units === 'inch' ? `${Math.round(kg * POUNDS_PER_KILOGRAM)} lb (${significant(kg)} kg)` : `${significant(kg)} kg`,
     area: (m2) =>
       units === 'inch' ? `${significant(m2 * SQUARE_FEET_PER_SQUARE_METRE)} sq ft` : `${significant(m2)} m²`,
+    volume: (l) => (units === 'inch' ? `${significant(l * CUBIC_FEET_PER_LITRE)} cu ft` : `${significant(l)} l`),
   }
 }
 

@@ -5,8 +5,10 @@ import * as firebox from '../../src/job/chapters/firebox.ts'
 import * as hardware from '../../src/job/chapters/hardware.ts'
 import * as install from '../../src/job/chapters/install.ts'
 import * as general from '../../src/job/chapters/job.ts'
+import * as lighting from '../../src/job/chapters/lights.ts'
 import * as mantel from '../../src/job/chapters/mantel.ts'
 import { discount } from '../../src/job/chapters/price.ts'
+import * as removal from '../../src/job/chapters/removal.ts'
 import * as shelves from '../../src/job/chapters/shelves.ts'
 import * as wall from '../../src/job/chapters/wall.ts'
 import { type DeviceRow, devices } from '../../src/job/chapters/wall-devices.ts'
@@ -56,6 +58,21 @@ const outlet = (x: number, z: number, more: Partial<DeviceRow> = {}): DeviceRow 
   fate: 'keep',
   ...more,
 })
+
+/** An old painted mantel on the breast that comes off first. */
+const comesOff = (more: Partial<removal.RemovalRow>): Change =>
+  put(removal.removals, 'b', [
+    {
+      what: 'mantel',
+      length: in_(60),
+      height: in_(8),
+      depth: in_(7),
+      fixing: 'nailed',
+      coat: 'painted',
+      holds: 'nothing',
+      ...more,
+    },
+  ])
 
 /** Widths at two heights, at the back and at the mouth; how far the right side leans in at the upper one. */
 const alcoveOf = (back: Length, front: Length, lean: Length = ZERO): Change =>
@@ -135,6 +152,24 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
     put(wall.baseboard, 'a', [in_(16), in_(0, 5, 8)]),
     put(cabinets.baseboardFate, 'job', 'remove'),
   ),
+  paintDemolished: from(wide, put(general.houseYear, 'job', 1950), comesOff({ fixing: 'glued', what: 'panel' })),
+  leadFirmNamed: from(
+    wide,
+    put(general.houseYear, 'job', 1950),
+    put(removal.leadFirm, 'job', 'Invented Renovation, certificate 0000 (invented)'),
+    comesOff({ fixing: 'glued', what: 'panel' }),
+  ),
+  oldPieceMayHoldLead: from(wide, comesOff({ year: 1910 })),
+  mayHoldAsbestos: from(wide, comesOff({ what: 'floor', coat: 'bare' })),
+  grooveTooDeep: from(wide, put(lighting.lights, 'job', 'shelves'), put(lighting.lightMount, 'job', 'groove')),
+  noPlaceForCable: from(
+    wide,
+    put(lighting.lights, 'job', 'shelves'),
+    put(shelves.skinThickness, 'job', in_(0, 1, 2)),
+    put(shelves.shelfThickness, 'a', in_(1, 1, 2)),
+  ),
+  driverOutside: from(wide, put(lighting.lights, 'job', 'shelves'), put(lighting.lightDriver, 'job', 'elsewhere')),
+  mainsByElectrician: from(wide, put(lighting.lights, 'job', 'boxes')),
   plinthTooShallow: from(wide, put(cabinets.boxDepth, 'a', in_(8)), put(cabinets.kickSet, 'job', in_(6))),
   runBeyondWall: from(flat, put(cabinets.runLength, 'a', in_(150))),
   shelfHeightsCount: from(wide, put(shelves.shelfCount, 'a', 2)),

@@ -1,28 +1,30 @@
 import type { ChapterId, Field } from '../../things/field.ts'
 import { CABINET_FIELDS } from './cabinets.ts'
-import { drawers } from './drawers.ts'
+import { DRAWER_FIELDS } from './drawers.ts'
 import { FINISH_FIELDS } from './finish.ts'
 import { FIREBOX_FIELDS } from './firebox.ts'
 import { HARDWARE_FIELDS } from './hardware.ts'
 import { INSTALL_FIELDS } from './install.ts'
 import { JOB_FIELDS } from './job.ts'
+import { LIGHT_FIELDS } from './lights.ts'
 import { MAKE_OR_BUY_FIELDS } from './make-or-buy.ts'
 import { MANTEL_FIELDS } from './mantel.ts'
 import { PRICE_FIELDS } from './price.ts'
+import { REMOVAL_FIELDS } from './removal.ts'
 import { SHELF_FIELDS } from './shelves.ts'
 import { WALL_FIELDS } from './wall.ts'
 
 /** The chapters in the order they are asked, each with its questions in order. Add a question = one field in one chapter. */
 export const CHAPTER_FIELDS: Readonly<Record<ChapterId, readonly Field[]>> = {
   job: JOB_FIELDS,
-  wall: WALL_FIELDS,
+  wall: [...WALL_FIELDS, ...REMOVAL_FIELDS],
   firebox: FIREBOX_FIELDS,
   cabinets: CABINET_FIELDS,
   shelves: SHELF_FIELDS,
   mantel: MANTEL_FIELDS,
   'make-or-buy': MAKE_OR_BUY_FIELDS,
   finish: FINISH_FIELDS,
-  hardware: [...HARDWARE_FIELDS, drawers],
+  hardware: [...HARDWARE_FIELDS, ...DRAWER_FIELDS, ...LIGHT_FIELDS],
   install: INSTALL_FIELDS,
   price: PRICE_FIELDS,
 }

@@ -2,6 +2,8 @@ import type { Purchase } from '../../things/supplies.ts'
 import type { Task } from '../../things/task.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
+import { lightPurchases } from '../lights/light-purchases.ts'
+import { wastePurchases } from '../strip-out/waste.ts'
 import { boughtIn } from './bought-in.ts'
 import { coatingPurchases } from './coatings.ts'
 import { hardwarePurchases } from './hardware.ts'
@@ -17,6 +19,8 @@ export const purchases = (context: PlanContext, built: Built, tasks: readonly Ta
     ...coatingPurchases(context, built),
     ...jointPurchases(context, built),
     ...boughtIn(built),
+    ...lightPurchases(context, built.lights),
+    ...wastePurchases(context, built.stripOut.waste),
   ]
     .filter((p) => p.packs > 0)
     .map((p) => ({ ...inSoldUnits(p, context.show.units), firstUsedBy: presentTask(p.firstUsedBy, tasks) }))

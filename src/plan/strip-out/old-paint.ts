@@ -1,91 +1,171 @@
 import { baseboardFate } from '../../job/chapters/cabinets.ts'
 import { houseYear, leadTested } from '../../job/chapters/job.ts'
-import { questionKey } from '../../things/field.ts'
-import { type Message, messageKind, raise } from '../../things/message.ts'
-import { type Area, SQUARE_METRES_PER_SQUARE_FOOT } from '../../units/area.ts'
-import type { Built } from '../built.ts'
+import { leadEarlier, leadFirm, removals } from '../../job/chapters/removal.ts'
+import { OLD_FIXINGS, REMOVALS } from '../../kinds/removal/list.ts'
+import { type QuestionKey, questionKey } from '../../things/field.ts'
+import { formula } from '../../things/formula.ts'
+import { type Message, raise } from '../../things/message.ts'
+import { type Area, SQUARE_METRES_PER_SQUARE_FOOT, squareMetres } from '../../units/area.ts'
 import type { PlanContext } from '../context.ts'
-import { type StripOut, stripOut } from './strip-out.ts'
+import {
+  leadFirmNamed,
+  mayHoldAsbestos,
+  oldPieceMayHoldLead,
+  overMinorWork,
+  paintDemolished,
+  paintMayHoldLead,
+} from './old-paint-messages.ts'
+import type { OldPiece } from './old-piece.ts'
+import type { OldTrim } from './old-trim.ts'
 
-/** What old paint asks of this job. */
+/** What old paint and old boards ask of this job. */
 export interface OldPaint {
-  /** Built before the year of the rule or not known, and not tested free of lead. */
+  /** Built before the year of the rule or not known and not tested free of lead, or an old painted piece in it. */
   readonly mayHoldLead: boolean
   /** Whether the work cuts, strips or scrapes anything painted. */
   readonly disturbs: boolean
-  readonly stripOut: StripOut
+  /** Old painted surface that comes off, m². */
+  readonly area: Area
+  /** The certified firm and renovator named for it. */
+  readonly firm: string | undefined
+  readonly mayHoldAsbestos: boolean
   readonly messages: readonly Message[]
 }
 
-interface Disturbed extends Readonly<Record<string, number | string>> {
-  readonly area: string
-  /** The area, or the work where no trim comes off. */
-  readonly what: string
-  readonly limit: string
-  readonly year: string
+/** What is disturbed: trim and pieces that come off, and masonry that is washed and drilled. */
+export interface Disturbance {
+  readonly trim: OldTrim
+  readonly pieces: readonly OldPiece[]
+  readonly scraped: boolean
 }
 
-export const overMinorWork = messageKind<Disturbed>({
-  code: 'S19',
-  weight: 'stop',
-  source:
-    '40 CFR 745.83 (minor repair: up to 6 square feet of painted surface in a room); local rules govern elsewhere',
-  says: ({ area, limit, year }) => ({
-    short: `Old paint: ${area} would be disturbed, ${limit} is the most for minor work.`,
-    why: `The house is treated as built before ${year} and the paint is not tested: it may hold lead.`,
-    todo: 'Have the paint tested and answer so, keep the trim, or leave its removal to a certified lead-safe firm.',
-  }),
-})
-
-export const paintMayHoldLead = messageKind<Disturbed>({
-  code: 'C15',
-  weight: 'confirm',
-  source: '40 CFR 745, final rule 2008; asbestos: common practice, no source',
-  says: ({ what, year }) => ({
-    short: `Old paint is disturbed (${what}): it may hold lead, old coatings and flue rope asbestos.`,
-    why: `The house is treated as built before ${year} and the paint is not tested.`,
-    todo: 'Confirm that it is worked as lead paint: wet, sheeted, HEPA vacuum, no torch. Stop at anything that may be asbestos: sampling is licensed work. Local rules govern.',
-  }),
-})
-
-/** The lead and asbestos check: asked always, said when something painted is disturbed in a house that may hold lead paint. */
-export function oldPaint(context: PlanContext, built: Built): OldPaint {
-  const limitYear = context.figures.number('lead.year')
-  const mayHoldLead = !isTested(context, limitYear)
-  const out = stripOut(context, built)
-  const scraped = built.mantel.breasts.some((b) => b.paintedFace > 0)
-  const disturbs = out.area > 0 || scraped
-  const messages = mayHoldLead && disturbs ? [said(context, out, limitYear)] : []
-  return { mayHoldLead, disturbs, stripOut: out, messages }
+/** The lead and asbestos check: asked always, said when something old is disturbed. */
+export function oldPaint(context: PlanContext, work: Disturbance): OldPaint {
+  const age = ageOf(context)
+  const painted = work.pieces.filter((p) => p.coated > 0 && fromBefore(p.row.year, age.limitYear))
+  const pieces = age.houseMayHoldLead ? painted : painted.filter((p) => p.row.year !== undefined)
+  const area = disturbedArea({
+    trim: work.trim.area,
+    pieces: squareMetres(pieces.reduce((m2, p) => m2 + p.coated, 0)),
+    earlier: age.earlier,
+  })
+  const disturbs = work.trim.area > 0 || work.pieces.length > 0 || work.scraped
+  const boards = oldBoards(context, work.pieces, age)
+  const disturbed: Disturbed = { work, pieces, area, firm: age.firm }
+  const lead = age.houseMayHoldLead
+    ? houseMessages(context, disturbed, age)
+    : pieces.length > 0
+      ? [oldPiecesSaid(pieces, age)]
+      : []
+  return {
+    mayHoldLead: age.houseMayHoldLead || pieces.length > 0,
+    disturbs,
+    area,
+    firm: age.firm,
+    mayHoldAsbestos: boards.length > 0,
+    messages: disturbs ? [...lead, ...boards] : [],
+  }
 }
 
-/** Young enough, or tested. The test is only asked about in a house that is old or of unknown age. */
-function isTested(context: PlanContext, limitYear: number): boolean {
-  const year = context.settle.measured(houseYear, undefined, () => ({
+/** Old painted surface disturbed in one room within 30 days: trim, pieces and earlier work together. */
+export const disturbedArea = formula<{ trim: Area; pieces: Area; earlier: Area }, Area>(
+  {
+    id: 'removal.disturbed-paint',
+    plain: 'painted trim + whole painted pieces + what other work disturbed in this room within 30 days',
+    source: '40 CFR 745.83',
+    gives: 'area',
+  },
+  ({ trim, pieces, earlier }) => squareMetres(trim + pieces + earlier),
+)
+
+interface HouseAge {
+  readonly year: number
+  readonly limitYear: number
+  readonly houseMayHoldLead: boolean
+  readonly earlier: Area
+  readonly firm: string | undefined
+}
+
+/** Young enough, or tested. The test, earlier work and the firm are only asked about in a house that is old or of unknown age. */
+function ageOf(context: PlanContext): HouseAge {
+  const { settle, figures } = context
+  const limitYear = figures.number('lead.year')
+  const { value: year } = settle.measured(houseYear, undefined, () => ({
     value: limitYear - 1,
     because: 'not known: treated as old',
   }))
-  if (year.value >= limitYear) return true
-  const tested = context.settle.measured(leadTested, undefined, () => ({
+  const young = { year, limitYear, houseMayHoldLead: false, earlier: squareMetres(0), firm: undefined }
+  if (year >= limitYear) return young
+  const tested = settle.measured(leadTested, undefined, () => ({
     value: false,
     because: 'paint that is not tested is handled as lead paint',
   }))
-  return tested.value
+  if (tested.value) return young
+  const squareFeet = settle.choice(leadEarlier, undefined, () => ({ value: 0, because: 'no other work was named' }))
+  const firm = settle.choice(leadFirm, undefined, () => ({ value: '', because: 'nobody was named' })).trim()
+  return {
+    ...young,
+    houseMayHoldLead: true,
+    earlier: squareMetres(squareFeet * SQUARE_METRES_PER_SQUARE_FOOT),
+    firm: firm === '' ? undefined : firm,
+  }
 }
 
-function said(context: PlanContext, out: StripOut, limitYear: number): Message {
+/** A piece of unknown age may be as old as any. */
+const fromBefore = (year: number | undefined, limit: number): boolean => year === undefined || year < limit
+
+interface Disturbed {
+  readonly work: Disturbance
+  readonly pieces: readonly OldPiece[]
+  readonly area: Area
+  readonly firm: string | undefined
+}
+
+function houseMessages(context: PlanContext, disturbed: Disturbed, age: HouseAge): readonly Message[] {
+  const { work, pieces, area, firm } = disturbed
+  const where = { about: questionKey('job', leadTested), place: 'house' }
   const limit = context.figures.number('lead.minor-area')
-  const area = areaWords(context, out.area)
-  const what = out.area > 0 ? area : 'washing and drilling the masonry'
-  const values = { area, what, limit: areaWords(context, limit), year: String(limitYear) }
-  if (out.area <= limit + HAIR) {
-    return raise(paintMayHoldLead, { about: questionKey('job', leadTested), place: 'house' }, values)
+  const broken = pieces.filter((p) => OLD_FIXINGS[p.row.fixing].brokenOut)
+  const says = areaWords(context, area)
+  const year = String(age.limitYear)
+  const over = area > limit + HAIR
+  if (firm !== undefined && (over || broken.length > 0))
+    return [raise(leadFirmNamed, { about: questionKey('job', leadFirm), place: 'house' }, { area: says, firm })]
+  if (broken.length > 0) return [raise(paintDemolished, where, { pieces: named(broken), year })]
+  const values = {
+    area: says,
+    what: area > 0 ? says : 'washing and drilling the masonry',
+    limit: areaWords(context, limit),
+    year,
   }
-  const keep = {
-    says: 'keep the baseboard',
-    answers: [{ key: questionKey('job', baseboardFate), value: 'keep' }],
-  }
-  return raise(overMinorWork, { about: questionKey('job', leadTested), place: 'house', fixes: [keep] }, values)
+  if (!over) return [raise(paintMayHoldLead, where, values)]
+  return [raise(overMinorWork, { ...where, fixes: work.trim.area > 0 ? [keepTheBoard()] : [] }, values)]
+}
+
+const keepTheBoard = () => ({
+  says: 'keep the baseboard',
+  answers: [{ key: questionKey('job', baseboardFate), value: 'keep' }],
+})
+
+const aboutPieces = ([first]: readonly OldPiece[]): { readonly about: QuestionKey; readonly place: string } => ({
+  about: questionKey(first?.bay.id ?? 'job', removals),
+  place: first?.bay.name ?? 'house',
+})
+
+const oldPiecesSaid = (pieces: readonly OldPiece[], age: HouseAge): Message =>
+  raise(oldPieceMayHoldLead, aboutPieces(pieces), { pieces: named(pieces), year: String(age.limitYear) })
+
+/** `mantel (breast), shelf (left alcove)` */
+const named = (pieces: readonly OldPiece[]): string =>
+  [...new Set(pieces.map((p) => `${REMOVALS[p.row.what].says} (${p.bay.name})`))].join(', ')
+
+/** Old boards, ropes, adhesives and coatings among what comes off. */
+function oldBoards(context: PlanContext, pieces: readonly OldPiece[], age: HouseAge): readonly Message[] {
+  const limit = context.figures.number('asbestos.year')
+  const old = pieces.filter((p) => REMOVALS[p.row.what].asbestos !== '' && (p.row.year ?? age.year) < limit)
+  if (old.length === 0) return []
+  const what = [...new Set(old.map((p) => REMOVALS[p.row.what].asbestos))].join(', ')
+  return [raise(mayHoldAsbestos, aboutPieces(old), { what, year: String(limit) })]
 }
 
 /** Square metres lost in adding machine numbers: exactly the limit is within it. */

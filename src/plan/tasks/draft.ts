@@ -1,4 +1,5 @@
 import type { Task } from '../../things/task.ts'
+import type { Effort } from './efforts.ts'
 
 /** A row of the task table before it is known whether it is needed. What it does not name is empty. */
 export interface TaskDraft {
@@ -7,7 +8,12 @@ export interface TaskDraft {
   readonly after: readonly string[]
   /** False drops the task; what waits for it then waits for what it waited for. */
   readonly needed: boolean
-  readonly hours: number
+  /** What there is to do, by hour rate; nothing for what others do. */
+  readonly efforts?: readonly Effort[]
+  /** Hours worked out elsewhere, by name. */
+  readonly promised?: Readonly<Record<string, number>>
+  /** Pieces without a mark that two people lift, one sentence each. */
+  readonly lifts?: readonly string[]
   readonly place: Task['place']
   readonly work: WorkKind
   readonly wait?: Partial<Task['wait']>
@@ -42,7 +48,6 @@ export const absent = (id: string, after: readonly string[]): TaskDraft => ({
   title: '',
   after,
   needed: false,
-  hours: 0,
   place: 'shop',
   work: 'paint',
 })

@@ -1,11 +1,11 @@
 import { handle } from '../../job/chapters/hardware.ts'
-import { formula } from '../../things/formula.ts'
 import type { Joint } from '../../things/joint.ts'
 import { inMetres } from '../../units/length.ts'
 import { filledHoles } from '../fixings/filled-holes.ts'
 import { lookAt } from '../settle.ts'
 import { CAUTIONS } from './cautions.ts'
 import { absent, type TaskDraft } from './draft.ts'
+import { effort } from './efforts.ts'
 import { ORDERS } from './office.ts'
 import type { Workload } from './workload.ts'
 
@@ -34,7 +34,7 @@ function filling(load: Workload): TaskDraft {
     title: 'Fill holes, sand, spot-prime',
     after: FITTED,
     needed: holes > 0,
-    hours: load.rate('hole') * holes,
+    efforts: [effort('hole', holes)],
     wait: { clockHours: load.dry('filler'), says: `filler and primer ${load.dry('filler')} h` },
     tools: ['filler', 'knife', '240 paper', 'small brush'],
     setOut: [`About ${holes} holes.`],
@@ -42,12 +42,6 @@ function filling(load: Workload): TaskDraft {
     cautions: [CAUTIONS.sandDust],
   }
 }
-
-/** Hours along joints: `metres × hours a metre`. Common practice, no source. */
-export const jointHours = formula<{ metres: number; perMetre: number }, number>(
-  { id: 'tasks.joints', plain: 'metres of joint × hours a metre', source: 'common practice, no source' },
-  ({ metres, perMetre }) => metres * perMetre,
-)
 
 function taping(load: Workload): TaskDraft {
   const taped = load.built.joints.joints.filter((j) => j.tape > 0)
@@ -59,7 +53,7 @@ function taping(load: Workload): TaskDraft {
     title: 'Tape the joints',
     after: ['D1'],
     needed: metres > 0,
-    hours: jointHours({ metres, perMetre: load.rate('tape') }),
+    efforts: [effort('tape', metres)],
     tools: ['masking tape', 'knife'],
     setOut: [
       `On the painted piece, ${show.withUnit(context.figures.length('tape.back'))} in from its edge, ${show.withUnit(context.figures.length('tape.overlap'))} beyond each end.`,
@@ -101,7 +95,7 @@ function caulking(load: Workload): readonly TaskDraft[] {
       title: `Caulk, pass ${i + 1} of ${passes}`,
       after: i === 0 ? first : [`D3.${i}`],
       needed: true,
-      hours: jointHours({ metres, perMetre: load.rate('caulk') }),
+      efforts: [effort('caulk', metres)],
       wait: { clockHours: load.dry('caulk'), says: 'overnight; the cartridge’s own sheet replaces it' },
       tools: ['caulk gun', 'wet cloth', 'tooling stick', 'backer rod where the list says so'],
       setOut: [`Joints ${numbersOf(joints)}, over the edge of the tape where there is one.`],
@@ -121,7 +115,7 @@ function touchUp(load: Workload): TaskDraft {
     title: 'Touch-up and wall coats; tape off while soft',
     after: ['D3', 'B7', ORDERS.coatings],
     needed: joints.joints.length > 0 || coating.areas.wall > 0,
-    hours: load.rate('touch-up') * coating.areas.wall,
+    efforts: [effort('touch-up', coating.areas.wall)],
     work: 'joints',
     wait: { clockHours: load.dry('contact'), says: `${load.dry('contact')} h before anything touches it` },
     tools: ['brush', 'fine roller', 'knife for the tape'],
@@ -143,7 +137,7 @@ function hanging(load: Workload): TaskDraft {
     title: 'Hang and adjust the doors, handles on',
     after: ['D4', 'F4', 'W9', ORDERS.hardware],
     needed: leaves.length > 0,
-    hours: load.rate('hang') * leaves.length + load.rate('handle') * handles,
+    efforts: [effort('hang', leaves.length), effort('handle', handles)],
     place: 'site',
     work: 'hanging',
     marks: leaves.map((l) => l.mark),
@@ -161,7 +155,7 @@ function insides(load: Workload): TaskDraft {
     title: 'Loose shelves and bumpers',
     after: ['D4', 'F4', 'W9', ORDERS.hardware],
     needed: boxes.some((b) => b.looseShelves > 0) || load.built.fronts.leaves.length > 0,
-    hours: load.rate('inside') * boxes.length,
+    efforts: [effort('inside', boxes.length)],
     place: 'site',
     work: 'hanging',
     marks: boxes.map((b) => b.mark),
@@ -177,7 +171,6 @@ const screen = (load: Workload): TaskDraft => ({
   title: 'Screen and cables, by the client’s installer',
   after: ['F8', 'D4', 'B6'],
   needed: load.built.mantel.breasts.some((b) => b.screen !== undefined),
-  hours: 0,
   place: 'site',
   work: 'handOver',
   setOut: load.built.mantel.breasts.flatMap((b) =>
@@ -196,7 +189,7 @@ const handOver = (load: Workload): TaskDraft => ({
   title: 'Clean, photographs, chip kit, care sheet, hand over',
   after: ['D5', 'D6', 'D7', 'D4', 'W9', 'B6', 'A4.1', 'A4.2', 'A4.3'],
   needed: load.context.bays.length > 0,
-  hours: load.rate('hand-over'),
+  efforts: [effort('hand-over', 1)],
   place: 'site',
   work: 'handOver',
   wait: { clockHours: load.context.figures.number('visit.snag') * HOURS_A_DAY, says: 'two weeks of use' },
@@ -214,7 +207,7 @@ const snagVisit = (load: Workload): TaskDraft => ({
   title: 'Snag visit',
   after: [HAND_OVER],
   needed: load.context.bays.length > 0,
-  hours: load.rate('snag'),
+  efforts: [effort('snag', 1)],
   place: 'site',
   work: 'handOver',
   tools: ['driver', 'chip kit', 'caulk'],

@@ -1,13 +1,15 @@
 import { edgeAt } from '../../geometry/edge.ts'
-import type { Part } from '../../things/part.ts'
+import type { CutOut, Part } from '../../things/part.ts'
 import { type Length, sum } from '../../units/length.ts'
 import type { Box } from '../boxes/boxes.ts'
 import { wallHold } from '../fixings/wall-fixing-kinds.ts'
+import { LIGHT_CUT } from '../lights/light-cuts.ts'
 import type { Run } from '../run/slot.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
+import { effort } from './efforts.ts'
 import { ORDERS } from './office.ts'
-import { countOf, marksOf, orHold, sized, type Workload } from './workload.ts'
+import { countOf, marksOf, sized, type Workload } from './workload.ts'
 
 const site = { place: 'site', work: 'boxFitting' } as const
 
@@ -39,7 +41,7 @@ function levelLine(load: Workload): TaskDraft {
     title: 'Level line, studs, set-out on tape',
     after: ['B4'],
     needed: built.parts.length > 0,
-    hours: load.rate('level-line'),
+    efforts: [effort('level-line', 1)],
     tools: ['long level or laser', 'pencil', 'tape', 'stud finder'],
     setOut: [
       `Line ${show.withUnit(line)} above the highest point of the floor, over all bays; where a floor is not measured, find its highest point first.`,
@@ -68,7 +70,7 @@ function plinths(load: Workload): TaskDraft {
     title: 'Plinths on packers',
     after: ['F1', 'W1', ORDERS.hardware],
     needed: frames.length > 0,
-    hours: load.rate('plinth') * bays.size,
+    efforts: [effort('plinth', bays.size)],
     marks: marksOf(frames),
     tools: ['long level', 'packers', 'driver', 'detector'],
     setOut: load.built.slots.runs.filter((r) => bays.has(r.bay.id)).map((run) => packersOf(load, run)),
@@ -88,23 +90,20 @@ function packersOf(load: Workload, run: Run): string {
 
 function cutOuts(load: Workload): TaskDraft {
   const { show, built } = load
-  const cut = built.parts.filter((p) => p.cutOuts.length > 0)
+  const cut = built.parts.filter((p) => cutHere([p]).length > 0)
   return {
     ...site,
     id: 'F3',
     title: 'Cut-outs and notches',
     after: ['F1', 'W9', 'B3'],
     needed: cut.length > 0,
-    hours: load.rate('cut-out') * cut.reduce((n, p) => n + p.cutOuts.length, 0),
+    efforts: [effort('cut-out', cutHere(cut).length)],
     marks: marksOf(cut),
     tools: ['jigsaw', 'drill', 'tape', 'vacuum'],
     setOut: cut.flatMap((p) =>
-      p.cutOuts.map((c) =>
-        orHold(
-          p,
-          () =>
-            `${p.mark}, ${c.what}: from its left edge ${show.length(c.x)}, from its lower edge ${show.length(c.z)}; ${show.length(c.width)} wide, ${show.length(c.height)} high.`,
-        ),
+      cutHere([p]).map(
+        (c) =>
+          `${p.mark}, ${c.what}: from its left edge ${show.length(c.x)}, from its lower edge ${show.length(c.z)}; ${show.length(c.width)} wide, ${show.length(c.height)} high.`,
       ),
     ),
     checks: ['Measured again from the level line and the plinth before the saw goes in.'],
@@ -112,8 +111,12 @@ function cutOuts(load: Workload): TaskDraft {
   }
 }
 
+/** What is cut on site: grooves and holes for lights were made in the shop. */
+const cutHere = (parts: readonly Part[]): readonly CutOut[] =>
+  parts.flatMap((p) => p.cutOuts.filter((c) => !c.what.startsWith(LIGHT_CUT)))
+
 /** A notch for the baseboard meets no wire. */
-const holdsDevice = (part: Part): boolean => part.cutOuts.some((c) => !c.what.includes('notch'))
+const holdsDevice = (part: Part): boolean => cutHere([part]).some((c) => !c.what.includes('notch'))
 
 function standing(load: Workload): TaskDraft {
   const { boxes } = load.built.boxes
@@ -127,7 +130,7 @@ function standing(load: Workload): TaskDraft {
       : 'Stand, join, fix the boxes',
     after: ['F2', 'F3', 'B3', 'B6', 'W9', ORDERS.hardware],
     needed: boxes.length > 0,
-    hours: load.rate('stand-box') * boxes.length + load.rate('join-box') * joins,
+    efforts: [effort('stand-box', boxes.length), effort('join-box', joins)],
     marks: tallFirst.map((b) => b.mark),
     tools: ['clamps', 'level', 'driver', 'packers', 'detector'],
     setOut: [
@@ -157,7 +160,7 @@ function scribing(load: Workload): TaskDraft {
     title: 'Scribe gables and fillers',
     after: ['F4', 'W9'],
     needed: pieces.length > 0,
-    hours: load.rate('scribe') * countOf(pieces),
+    efforts: [effort('scribe', countOf(pieces))],
     marks: marksOf(pieces),
     tools: ['scribing block', 'plane', 'jigsaw', 'clamps'],
     setOut: pieces.map((p) => toTrim(load, p)),
@@ -166,10 +169,8 @@ function scribing(load: Workload): TaskDraft {
   }
 }
 
-const toTrim = (load: Workload, part: Part): string => {
-  const size = sized(part, load.show)
-  return `${orHold(part, () => `${size}; ${part.leaveLong === '' ? 'at its size' : part.leaveLong}`)}.`
-}
+const toTrim = (load: Workload, part: Part): string =>
+  `${sized(part, load.show)}; ${part.leaveLong === '' ? 'at its size' : part.leaveLong}.`
 
 /** Twice what a good scribe leaves. */
 const gapAllowed = (load: Workload): string => {
@@ -186,7 +187,7 @@ function counters(load: Workload): TaskDraft {
     title: 'Counters: tip in, scribe, fix',
     after: ['F5', 'W9'],
     needed: tops.length > 0,
-    hours: load.rate('counter') * countOf(tops),
+    efforts: [effort('counter', countOf(tops))],
     marks: marksOf(tops),
     tools: ['scribing block', 'saw and guide', 'plane', 'driver'],
     setOut: [
@@ -214,15 +215,12 @@ function kickPlates(load: Workload): TaskDraft {
     title: 'Trim and fix the kick plates',
     after: ['F5', 'F4', 'W9'],
     needed: plates.length > 0,
-    hours: load.rate('kick-plate') * countOf(plates),
+    efforts: [effort('kick-plate', countOf(plates))],
     marks: marksOf(plates),
     tools: ['saw', 'plane', 'scribing block', 'pin gun'],
-    setOut: plates.map((p) =>
-      orHold(
-        p,
-        () =>
-          `${p.mark}: about ${load.show.length(p.length)} long${p.taper === undefined ? '' : ` (${p.taper})`}; sawn ${load.show.length(p.roughLength)} × ${load.show.length(p.roughWidth)}.`,
-      ),
+    setOut: plates.map(
+      (p) =>
+        `${p.mark}: about ${load.show.length(p.length)} long${p.taper === undefined ? '' : ` (${p.taper})`}; sawn ${load.show.length(p.roughLength)} × ${load.show.length(p.roughWidth)}.`,
     ),
     checks: [
       `Trimmed to what is measured between the boxes and walls now; ${load.show.withUnit(play)} clear of the floor.`,

@@ -1,16 +1,17 @@
 import { CAUTIONS } from './cautions.ts'
 import { coatSteps } from './coat-steps.ts'
 import { absent, capital, type TaskDraft } from './draft.ts'
+import { effort } from './efforts.ts'
 import { BOOKINGS, ORDERS } from './office.ts'
-import type { OldPaint } from './old-paint.ts'
+import { leadSafe, removalTasks } from './removal.ts'
 import type { Workload } from './workload.ts'
 
 /** Dusty and wet work in the house, before any wood comes in. */
-export const houseTasks = (load: Workload, paint: OldPaint): readonly TaskDraft[] => [
+export const houseTasks = (load: Workload): readonly TaskDraft[] => [
   protection(load),
-  strippingOut(load, paint),
+  ...removalTasks(load),
   tradeVisits(load),
-  repairing(load, paint),
+  repairing(load),
   washing(load),
   ...masonryCoats(load),
   wallsFirst(load),
@@ -24,13 +25,13 @@ const protection = (load: Workload): TaskDraft => ({
   title: 'Protect the floor and hearth, hang dust screens',
   // The room is not opened before the work is glued up: the client lives in it.
   after: ['A2', 'W3', 'W5', 'W6'],
-  needed: load.built.parts.length > 0 || maskedFace(load) > 0,
-  hours: load.rate('protect'),
+  needed: load.built.parts.length > 0 || maskedFace(load) > 0 || load.built.stripOut.pieces.length > 0,
+  efforts: [effort('protect', 1), ...(leadSafe(load).length > 0 ? [effort('lead-safe', 1)] : [])],
   tools: ['floor board or felt', 'sheeting', 'tape for floors', 'vacuum'],
   setOut: load.built.mantel.breasts.some((b) => b.opening !== undefined)
     ? [`Hearth covered ${load.show.withUnit(load.context.figures.length('mask.hearth-beyond'))} beyond the work.`]
     : [],
-  checks: ['Room empty to the work, doors sealed, a clear way out.'],
+  checks: ['Room empty to the work, doors sealed, a clear way out.', ...leadSafe(load)],
   cautions: [CAUTIONS.smokeAlarms, ...(hasFire(load) ? [CAUTIONS.hotOpening] : [])],
 })
 
@@ -38,19 +39,6 @@ const maskedFace = (load: Workload): number => load.built.mantel.breasts.reduce(
 /** Whether something burns, or may burn, in an opening of this wall. */
 export const hasFire = (load: Workload): boolean =>
   load.built.mantel.breasts.some((b) => b.opening !== undefined && b.fuel !== 'none')
-
-const strippingOut = (load: Workload, { stripOut, mayHoldLead }: OldPaint): TaskDraft => ({
-  ...site,
-  id: 'B2',
-  title: 'Cut and take off old trim',
-  after: ['B1', 'A7'],
-  needed: stripOut.metres > 0,
-  hours: load.rate('trim-cut') * stripOut.cuts + load.rate('trim-strip') * stripOut.metres,
-  tools: ['oscillating saw', 'flat bar', 'knife', 'vacuum'],
-  setOut: stripOut.says,
-  checks: ['Paint line scored first, plaster whole behind what stays.'],
-  cautions: [...(mayHoldLead ? [CAUTIONS.lead] : []), CAUTIONS.sandDust, CAUTIONS.cables],
-})
 
 const TRADES = ['electrician', 'gas fitter', 'heating fitter'] as const
 
@@ -63,26 +51,29 @@ function tradeVisits(load: Workload): TaskDraft {
     title: `Moves and extensions by the ${booked.join(' and the ')}`,
     after: ['B2', ...booked.map((trade) => BOOKINGS[trade])],
     needed: booked.length > 0,
-    hours: 0,
     setOut: trades.map((t) => t.says),
     checks: ['Each device proved dead, or in its new place and tested, in writing.'],
     cautions: [...(booked.includes('electrician') ? [CAUTIONS.power] : []), CAUTIONS.trade],
   }
 }
 
-function repairing(load: Workload, { stripOut }: OldPaint): TaskDraft {
+function repairing(load: Workload): TaskDraft {
+  const { repair, trim } = load.built.stripOut
   const thickness = load.context.figures.number('repair.thickness')
   const clockHours = load.dry('plaster') * thickness
   return {
     ...site,
     id: 'B4',
     title: 'Repair plaster',
-    after: ['B2', 'B3'],
-    needed: stripOut.area > 0,
-    hours: load.rate('repair') * stripOut.area,
+    after: ['B2', 'R4', 'B3'],
+    needed: repair.wall > 0,
+    efforts: [effort('repair', repair.wall)],
     wait: { clockHours, says: `${load.dry('plaster')} h for each mm of plaster; ${thickness} mm planned` },
     tools: ['filler and plaster', 'trowels', 'straightedge'],
-    setOut: [`${load.show.area(stripOut.area)} behind the trim that came off.`],
+    setOut: [
+      ...(trim.area > 0 ? [`${load.show.area(trim.area)} behind the trim that came off.`] : []),
+      ...(repair.wall > trim.area ? [`About ${load.show.area(repair.wall - trim.area)} behind the old pieces.`] : []),
+    ],
     checks: ['Flat under the straightedge where a box or plate will cover the edge.'],
     cautions: [CAUTIONS.sandDust],
   }
@@ -94,7 +85,7 @@ const washing = (load: Workload): TaskDraft => ({
   title: 'Wash the masonry',
   after: ['B4'],
   needed: maskedFace(load) > 0,
-  hours: load.rate('wash') * maskedFace(load),
+  efforts: [effort('wash', maskedFace(load))],
   wait: { clockHours: load.dry('wash'), says: 'dry for a day' },
   tools: ['stiff brush', 'buckets', 'cleaner', 'sheeting'],
   setOut: [`${load.show.area(maskedFace(load))} of face, roughness counted.`],
@@ -112,7 +103,7 @@ function masonryCoats(load: Workload): readonly TaskDraft[] {
     title: capital(says),
     after: i === 0 ? first : [`B6.${i}`],
     needed: true,
-    hours: load.rate('masonry-coat') * area,
+    efforts: [effort('masonry-coat', area)],
     place: 'site',
     work: 'paint',
     wait: {
@@ -132,7 +123,7 @@ const wallsFirst = (load: Workload): TaskDraft => ({
   title: 'Walls behind the shelves: prime and first coat',
   after: ['B4', ORDERS.coatings],
   needed: load.built.shelves.shelves.length > 0 && load.built.coating.areas.wall > 0,
-  hours: load.rate('wall-first') * load.built.coating.areas.wall,
+  efforts: [effort('wall-first', load.built.coating.areas.wall)],
   place: 'site',
   work: 'paint',
   wait: { clockHours: load.dry('wall-coat'), says: `dry ${load.dry('wall-coat')} h` },

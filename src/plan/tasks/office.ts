@@ -1,8 +1,8 @@
-import type { DevicePlan } from '../devices/devices.ts'
+import type { TradeCall } from '../devices/device-opening.ts'
 import type { SupplyRequest } from '../supply/supply.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
-import type { OldPaint } from './old-paint.ts'
+import { effort } from './efforts.ts'
 import type { Workload } from './workload.ts'
 
 /** Ids of the orders, for what waits for a delivery. */
@@ -13,7 +13,7 @@ export const REQUESTS = { boxes: 'A5.1', fronts: 'A5.2', spraying: 'A5.3' } as c
 export const BOOKINGS = { electrician: 'A6.1', 'gas fitter': 'A6.2', 'heating fitter': 'A6.3' } as const
 
 /** Acceptance, last measurements, orders, requests and bookings. */
-export function officeTasks(load: Workload, paint: OldPaint): readonly TaskDraft[] {
+export function officeTasks(load: Workload): readonly TaskDraft[] {
   return [
     accepted,
     measured(load),
@@ -21,7 +21,7 @@ export function officeTasks(load: Workload, paint: OldPaint): readonly TaskDraft
     ...orders(load),
     ...requests(load),
     ...bookings(load),
-    oldPaintCheck(load, paint),
+    oldPaintCheck(load),
   ]
 }
 
@@ -33,7 +33,6 @@ const accepted: TaskDraft = {
   title: 'Quote accepted, deposit paid',
   after: [],
   needed: true,
-  hours: 0,
   checks: ['Nothing is ordered before the deposit is there.'],
 }
 
@@ -45,7 +44,7 @@ function measured(load: Workload): TaskDraft {
     title: 'Measure again',
     after: ['A1'],
     needed: context.bays.length > 0,
-    hours: load.rate('measure') * context.bays.length,
+    efforts: [effort('measure', context.bays.length)],
     place: 'site',
     work: 'office',
     marks: held,
@@ -64,7 +63,7 @@ const colours = (load: Workload): TaskDraft => ({
   title: 'Colours and samples agreed',
   after: ['A1'],
   needed: load.built.coating.lines.length > 0,
-  hours: load.rate('colours'),
+  efforts: [effort('colours', 1)],
   wait: { workingDays: load.lead('answer'), says: 'the client’s answer' },
   checks: ['Each sample signed with colour, sheen and date.'],
 })
@@ -84,7 +83,7 @@ function orders(load: Workload): readonly TaskDraft[] {
     title: `Order ${ORDER_SAYS[kind]}`,
     after: ['A2', 'A3'],
     needed: needed[kind],
-    hours: load.rate('order') / Math.max(1, kinds.length),
+    efforts: [effort('order', 1 / Math.max(1, kinds.length))],
     wait: delivery(load, load.lead(kind)),
     checks: ['Everything on the purchase list, from one shop in one order.'],
   }))
@@ -107,7 +106,7 @@ const requests = (load: Workload): readonly TaskDraft[] =>
       title: `Send the request for ${REQUEST_SAYS[id]}`,
       after: ['A2'],
       needed: request !== undefined,
-      hours: load.rate('request'),
+      efforts: [effort('request', 1)],
       marks: marksAsked(request),
       ...(request === undefined || id === 'spraying' ? {} : { wait: delivery(load, request.leadDays) }),
       checks: ['The shop repeats sizes, quantities and date in writing.'],
@@ -120,35 +119,42 @@ const marksAsked = (request: SupplyRequest | undefined): readonly string[] => [
 
 const bookings = (load: Workload): readonly TaskDraft[] =>
   (['electrician', 'gas fitter', 'heating fitter'] as const).map((trade) => {
-    const visits = visitsOf(load.built.devices, trade)
+    const visits = tradeCalls(load)
+      .filter((call) => call.trade === trade)
+      .map((call) => call.says)
     return {
       ...office,
       id: BOOKINGS[trade],
       title: `Book the ${trade}`,
       after: ['A2'],
       needed: visits.length > 0,
-      hours: load.rate('book'),
+      efforts: [effort('book', 1)],
       wait: { workingDays: load.lead('trade'), says: `the ${trade}’s date` },
       setOut: visits,
       cautions: [CAUTIONS.trade],
     }
   })
 
-const visitsOf = (devices: DevicePlan, trade: keyof typeof BOOKINGS): readonly string[] =>
-  devices.trades.filter((t) => t.trade === trade).map((t) => t.says)
+/** All that other trades are called for: devices, what is in old pieces, the mains side of lights. */
+export const tradeCalls = ({ built }: Workload): readonly TradeCall[] => [
+  ...built.stripOut.trades,
+  ...built.devices.trades,
+  ...built.lights.trades,
+]
 
-function oldPaintCheck(load: Workload, paint: OldPaint): TaskDraft {
-  const atRisk = paint.mayHoldLead && paint.disturbs
+function oldPaintCheck(load: Workload): TaskDraft {
+  const { trim, pieces, paint } = load.built.stripOut
+  const atRisk = paint.disturbs && (paint.mayHoldLead || paint.mayHoldAsbestos)
   return {
     id: 'A7',
     title: 'Lead and asbestos check',
     after: ['A1'],
     needed: load.context.bays.length > 0,
-    hours: atRisk ? load.rate('old-paint') : 0,
+    efforts: atRisk ? [effort('old-paint', 1)] : [],
     place: 'site',
     work: 'office',
     ...(atRisk ? { wait: { workingDays: load.lead('result'), says: 'the result of the sample' } } : {}),
-    setOut: paint.stripOut.says,
+    setOut: [...trim.says, ...pieces.map((p) => p.says)],
     checks: [
       atRisk
         ? 'Before anything is cut, stripped, sanded or drilled: test result in hand, or everything worked as lead paint.'

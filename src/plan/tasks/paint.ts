@@ -1,6 +1,7 @@
 import { CAUTIONS } from './cautions.ts'
 import { coatSteps } from './coat-steps.ts'
 import { absent, capital, type TaskDraft } from './draft.ts'
+import { effort } from './efforts.ts'
 import { ORDERS, REQUESTS } from './office.ts'
 import { marksOf, type Workload } from './workload.ts'
 
@@ -31,7 +32,7 @@ function priming(load: Workload): readonly TaskDraft[] {
     title: capital(i === 0 ? `sand every edge, then ${says}` : says),
     after: i === 0 ? first : [`W7.${i}`],
     needed: true,
-    hours: load.rate('prime') * area,
+    efforts: [effort('prime', area)],
     place,
     work: 'paint',
     wait: drying(line),
@@ -62,7 +63,7 @@ function topCoats(load: Workload): readonly TaskDraft[] {
       title: capital(says),
       after: [i === 0 ? 'W7' : `W8.${i}`],
       needed: true,
-      hours: load.rate(coating.method === 'hand' ? 'brush' : 'spray') * area,
+      efforts: [effort(coating.method === 'hand' ? 'brush' : 'spray', area)],
       place: coating.where === 'site' ? 'site' : 'shop',
       work: 'paint',
       wait: last
@@ -87,7 +88,7 @@ function sprayShop(load: Workload): TaskDraft {
     title: 'Take the work to the spray shop; fetch it',
     after: ['W7', REQUESTS.spraying],
     needed: true,
-    hours: load.rate('carry-spray'),
+    efforts: [effort('carry-spray', 1)],
     place: 'away',
     work: 'paint',
     wait: { workingDays: days, clockHours: load.dry('cure'), says: `at the spray shop ${days} working days` },
@@ -103,7 +104,8 @@ const wrapping = (load: Workload): TaskDraft => ({
   title: 'Check what came in, wrap, list the load',
   after: ['W8', 'W3', REQUESTS.boxes, REQUESTS.fronts],
   needed: load.built.parts.length > 0,
-  hours: load.rate('wrap') + checkingHours(load),
+  efforts: [effort('wrap', 1)],
+  promised: { 'own-hours': checkingHours(load) },
   place: 'shop',
   work: 'paint',
   marks: marksOf(load.built.parts),

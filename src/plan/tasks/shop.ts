@@ -1,6 +1,6 @@
-import { formula } from '../../things/formula.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
+import { effort, type RateId } from './efforts.ts'
 import { ORDERS } from './office.ts'
 import { countOf, marksOf, sized, type Workload } from './workload.ts'
 
@@ -13,12 +13,6 @@ export const shopTasks = (load: Workload): readonly TaskDraft[] => [
   gluing(load),
 ]
 
-/** Hours of sawing: `sheets × rate a sheet + parts × rate a part`. Common practice, no source. */
-export const sawingHours = formula<{ sheets: number; parts: number; perSheet: number; perPart: number }, number>(
-  { id: 'tasks.sawing', plain: 'sheets × hours a sheet + parts × hours a part', source: 'common practice, no source' },
-  ({ sheets, parts, perSheet, perPart }) => sheets * perSheet + parts * perPart,
-)
-
 function sawing(load: Workload): TaskDraft {
   const { panels, parts } = load.built
   const made = parts.filter((p) => p.supply === 'made')
@@ -29,12 +23,7 @@ function sawing(load: Workload): TaskDraft {
     title: 'Saw the sheets and sticks',
     after: [ORDERS.panels],
     needed: made.length > 0,
-    hours: sawingHours({
-      sheets: panels.layouts.length,
-      parts: countOf(made),
-      perSheet: load.rate('sheet'),
-      perPart: load.rate('part'),
-    }),
+    efforts: [effort('sheet', panels.layouts.length), effort('part', countOf(made))],
     place: 'shop',
     work: 'cutting',
     marks: marksOf(made),
@@ -60,7 +49,7 @@ function boxMaking(load: Workload): TaskDraft {
     title: 'Put the boxes together',
     after: ['W1', ORDERS.hardware],
     needed: boxes.length > 0 && load.request('boxes') === undefined,
-    hours: load.rate('box') * boxes.length,
+    efforts: [effort('box', boxes.length)],
     place: 'shop',
     work: 'boxes',
     wait: { clockHours: load.dry('clamp'), says: 'glue in clamps' },
@@ -75,7 +64,7 @@ function boxMaking(load: Workload): TaskDraft {
 const lengths = (load: Workload, ...all: readonly Parameters<Workload['show']['length']>[0][]): string =>
   all.map((l) => load.show.length(l)).join(' × ')
 
-const LEAF_RATES: Readonly<Record<string, string>> = { framed: 'leaf-framed', routed: 'leaf-routed', slab: 'leaf-slab' }
+const LEAF_RATES: Readonly<Record<string, RateId>> = { framed: 'leaf-framed', routed: 'leaf-routed', slab: 'leaf-slab' }
 
 function leafMaking(load: Workload): TaskDraft {
   const { leaves, style } = load.built.fronts
@@ -84,7 +73,7 @@ function leafMaking(load: Workload): TaskDraft {
     title: 'Make the doors',
     after: ['W1'],
     needed: leaves.length > 0 && load.request('fronts') === undefined,
-    hours: load.rate(LEAF_RATES[style] ?? 'leaf-framed') * leaves.length,
+    efforts: [effort(LEAF_RATES[style] ?? 'leaf-framed', leaves.length)],
     place: 'shop',
     work: 'fronts',
     marks: leaves.map((l) => l.mark),
@@ -102,7 +91,7 @@ function drilling(load: Workload): TaskDraft {
     title: 'Drill hinge cups and handle holes',
     after: ['W4', ORDERS.hardware],
     needed: leaves.length > 0 && load.request('fronts') === undefined,
-    hours: load.rate('drill') * leaves.length,
+    efforts: [effort('drill', leaves.length)],
     place: 'shop',
     work: 'fronts',
     marks: leaves.map((l) => l.mark),
@@ -127,7 +116,7 @@ function gluing(load: Workload): TaskDraft {
     title: gluingTitle(mantels.length, shelves.length),
     after: ['W1', ORDERS.hardware],
     needed: mantels.length + shelves.length > 0,
-    hours: load.rate('mantel-glue') * mantels.length + load.rate('shelf-glue') * shelves.length,
+    efforts: [effort('mantel-glue', mantels.length), effort('shelf-glue', shelves.length)],
     place: 'shop',
     work: 'gluing',
     wait: { clockHours: load.dry('glue'), says: 'glue, overnight' },

@@ -1,15 +1,15 @@
+import { within } from '../../things/formula.ts'
 import type { Message } from '../../things/message.ts'
 import type { Task } from '../../things/task.ts'
-import { hours } from '../../units/hours.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import type { TaskDraft } from './draft.ts'
+import { hoursOf } from './efforts.ts'
 import { finishingTasks } from './finishing.ts'
 import { fittingTasks } from './fitting.ts'
 import { houseTasks } from './house.ts'
 import { linked } from './linked.ts'
 import { officeTasks } from './office.ts'
-import { oldPaint } from './old-paint.ts'
 import { paintTasks } from './paint.ts'
 import { shopTasks } from './shop.ts'
 import { upperTasks } from './upper.ts'
@@ -23,29 +23,29 @@ export interface TaskPlan {
 /** All tasks with something to do, in their written order; each names only tasks that stand before it. */
 export function tasks(context: PlanContext, built: Built): TaskPlan {
   const load = workloadOf(context, built)
-  const paint = oldPaint(context, built)
   const drafts = linked([
-    ...officeTasks(load, paint),
+    ...officeTasks(load),
     ...shopTasks(load),
-    ...houseTasks(load, paint),
+    ...houseTasks(load),
     ...paintTasks(load),
     ...fittingTasks(load),
     ...upperTasks(load),
     ...finishingTasks(load),
   ])
-  return { tasks: drafts.map((d) => taskOf(d, built.fixings)), messages: paint.messages }
+  return { tasks: drafts.map((d) => within(d.id, () => taskOf(context, d, built.fixings))), messages: [] }
 }
 
-/** Hours go to the next tenth, as they are printed, so that sums on paper add up. Two people's hours are both counted. */
-function taskOf(draft: TaskDraft, fixings: Built['fixings']): Task {
+/** Two people's hours are both counted. */
+function taskOf({ figures }: PlanContext, draft: TaskDraft, fixings: Built['fixings']): Task {
   const marks = draft.marks ?? []
   const heavy = liftedWhole(draft) ? marks.filter((m) => fixings.twoPeople.has(m)) : []
-  const people = heavy.length > 0 ? 2 : 1
+  const lifts = [...heavy.map((m) => liftWords(fixings, m)), ...(draft.lifts ?? [])]
+  const people = lifts.length > 0 ? 2 : 1
   return {
     id: draft.id,
     title: draft.title,
     after: draft.after,
-    hours: hours(tenths(draft.hours) * people),
+    hours: hoursOf(figures, { efforts: draft.efforts ?? [], promised: draft.promised ?? {}, people }),
     people,
     place: draft.place,
     wait: { clockHours: 0, workingDays: 0, says: '', ...draft.wait },
@@ -53,7 +53,7 @@ function taskOf(draft: TaskDraft, fixings: Built['fixings']): Task {
     tools: draft.tools ?? [],
     setOut: draft.setOut ?? [],
     checks: draft.checks ?? [],
-    cautions: [...(draft.cautions ?? []), ...heavy.map((m) => liftWords(fixings, m))],
+    cautions: [...(draft.cautions ?? []), ...lifts],
     work: draft.work,
   }
 }
@@ -66,8 +66,3 @@ function liftWords({ loads, twoPeople }: Built['fixings'], mark: string): string
 
 /** Parts are carried and lifted as whole pieces only when they are fitted. */
 const liftedWhole = (draft: TaskDraft): boolean => draft.place === 'site' && draft.id.startsWith('F')
-
-const TENTHS = 10
-/** A hair over a tenth is the tenth: sums of decimal rates miss it by a rounding error of the machine. */
-const HAIR = 1e-9
-const tenths = (value: number): number => Math.ceil(value * TENTHS - HAIR) / TENTHS

@@ -3,6 +3,7 @@ import type { Breast } from '../mantel/mantel.ts'
 import type { Shelf } from '../shelves/shelves.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
+import { effort } from './efforts.ts'
 import { hasFire } from './house.ts'
 import { ORDERS } from './office.ts'
 import { marksOf, type Workload } from './workload.ts'
@@ -17,7 +18,7 @@ function mantel(load: Workload): TaskDraft {
     title: 'Mantel: fit it dry, then fix it',
     after: ['B6', 'F1', 'W9', ORDERS.hardware],
     needed: breasts.length > 0,
-    hours: load.rate('mantel-fix') * breasts.length,
+    efforts: [effort('mantel-fix', breasts.length)],
     place: 'site',
     work: 'mantelFitting',
     marks: marksOf(load.loose('E')),
@@ -47,7 +48,7 @@ function cleats(load: Workload): TaskDraft {
     title: 'Cleats, level across the bays',
     after: ['F1', 'F4', 'F6', 'F8', 'B7', 'W1', ORDERS.hardware],
     needed: shelves.length > 0,
-    hours: load.rate('cleats') * shelves.length,
+    efforts: [effort('cleats', shelves.length)],
     place: 'site',
     work: 'shelfFitting',
     marks: marksOf(load.loose('C')),
@@ -84,7 +85,7 @@ function shelving(load: Workload): TaskDraft {
     title: 'Shelves: trim, slide on, glue, pin',
     after: ['F9', 'W9'],
     needed: shelves.length > 0,
-    hours: load.rate('shelf-fix') * shelves.length,
+    efforts: [effort('shelf-fix', shelves.length)],
     place: 'site',
     work: 'shelfFitting',
     wait: { clockHours: load.dry('adhesive'), says: `adhesive ${load.dry('adhesive')} h before any load` },

@@ -1,4 +1,4 @@
-import { onHold, type Part, type Role } from '../../things/part.ts'
+import type { Part, Role } from '../../things/part.ts'
 import type { NamedBay } from '../../things/place.ts'
 import type { Show } from '../../things/show.ts'
 import type { Length } from '../../units/length.ts'
@@ -12,8 +12,6 @@ export interface Workload {
   readonly built: Built
   readonly show: Show
   readonly context: PlanContext
-  /** Hours of one unit of work: `rate('box')`. */
-  readonly rate: (id: string) => number
   /** Working days from an order to the thing on the bench. */
   readonly lead: (id: string) => number
   readonly dry: (id: string) => number
@@ -34,7 +32,6 @@ export function workloadOf(context: PlanContext, built: Built): Workload {
     show,
     context,
     levelLine,
-    rate: (id) => figures.number(`rate.${id}`),
     lead: (id) => figures.number(`lead.${id}`),
     dry: (id) => figures.number(`dry.${id}`),
     loose: (role) => built.parts.filter((p) => roleOf(p.mark) === role && !boxMarks.has(ownerOf(p.mark))),
@@ -60,19 +57,11 @@ export const countOf = (parts: readonly Part[]): number => parts.reduce((n, p) =
 /** Name of a bay by its id, in words. */
 export const bayName = (bays: readonly NamedBay[], id: string): string => bays.find((b) => b.id === id)?.name ?? id
 
-/** `L-U1: 38 1/2 × 10 5/8 × 5 3/8`, with the differing end behind it; a part on HOLD has no size yet. */
+/** `L-U1: 38 1/2 × 10 5/8 × 5 3/8`, with the differing end behind it. The papers write HOLD where its size still waits. */
 export const sized = (part: Part, show: Show): string =>
-  orHold(
-    part,
-    () =>
-      `${named(part)}: ${show.length(part.length)} × ${show.length(part.width)} × ${show.length(part.thickness)}${
-        part.taper === undefined ? '' : ` (${part.taper})`
-      }`,
-  )
-
-/** What is said of a part with its numbers, or HOLD where a measurement it rests on is still to be taken. */
-export const orHold = (part: Part, says: () => string): string =>
-  onHold(part) ? `${part.mark}: HOLD, waits for a measurement: see the cut list` : says()
+  `${named(part)}: ${show.length(part.length)} × ${show.length(part.width)} × ${show.length(part.thickness)}${
+    part.taper === undefined ? '' : ` (${part.taper})`
+  }`
 
 /** `M-E1 top`: pieces that share a mark are told apart by what they are. */
 const named = ({ mark, piece }: Part): string =>
