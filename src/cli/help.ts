@@ -12,14 +12,18 @@ Commands
 ${commandLines()}
 
 JOB is a job file, a job packet, an answers file, or - for standard input. It is never written to.
+MARK is what the papers print: L2-S1, L-H1 edge, box L2, joint 12, price, cost, hours, finish, sheets; or a question
+or formula by its name: job.boxHeight, box.inside-width.   nichework explain job.json L2-S1
 Options
   --out FILE.zip   where the packet goes
   --json           one JSON document on standard output
+  --own-figures    reckon with the figures in your folder as they are now, not with those the job was begun with
+  --where ID       one figure: its value, its source, how you put in your own
   --help, -h       this text
   --version        the version
 
 Environment
-  NICHEWORK_HOME      folder for jobs and your own templates (else the system's data folder)
+  NICHEWORK_HOME      folder for jobs, your own templates and own-figures.json (else the system's data folder)
   SOURCE_DATE_EPOCH   seconds since 1970: the date printed on a packet (else today)
 
 Exit codes

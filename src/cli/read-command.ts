@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
-import { nearestWords } from '../things/nearest.ts'
 import { WrongUse } from '../things/failure.ts'
+import { nearestWords } from '../things/nearest.ts'
 import type { Command, Given, Option } from './command.ts'
 import { COMMANDS } from './commands.ts'
 
@@ -12,6 +12,8 @@ export type Asked =
 const OPTIONS = {
   out: { type: 'string' },
   json: { type: 'boolean' },
+  'own-figures': { type: 'boolean' },
+  where: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean' },
 } as const
@@ -21,11 +23,18 @@ export function readCommand(words: readonly string[]): Asked {
   const { values, positionals } = parsed(words)
   if (values.help === true) return { kind: 'help' }
   if (values.version === true) return { kind: 'version' }
-  const [name = 'start', ...files] = positionals
+  const [name = 'start', ...behind] = positionals
   const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined
   if (command === undefined)
     throw new WrongUse(`There is no command "${name}".${nearest(name, Object.keys(COMMANDS))} See nichework --help.`)
-  const given = { files, out: values.out, json: values.json ?? false }
+  const given = {
+    files: command.words === undefined ? behind : behind.slice(0, command.files),
+    words: command.words === undefined ? [] : behind.slice(command.files),
+    out: values.out,
+    json: values.json ?? false,
+    ownFigures: values['own-figures'] ?? false,
+    where: values.where,
+  }
   checkGiven(name, command, given)
   return { kind: 'command', command, given }
 }
@@ -42,6 +51,8 @@ function parsed(words: readonly string[]) {
     }
     if (token.name === 'out' && (token.value === undefined || token.value === ''))
       throw new WrongUse('--out needs a file name: --out packet.zip')
+    if (token.name === 'where' && (token.value === undefined || token.value === ''))
+      throw new WrongUse('--where needs the name of a figure: --where filler.nominal')
   }
   return parseArgs({ args: [...words], options: OPTIONS, allowPositionals: true })
 }
@@ -56,9 +67,15 @@ function checkGiven(name: string, command: Command, given: Given): void {
     throw new WrongUse(`${problem} It is written: nichework ${command.use}`)
   }
   if (given.files.length < command.files) wrong(`${name} needs a job.`)
+  if (command.words !== undefined && given.words.length === 0) wrong(`${name} needs ${command.words}.`)
   if (given.files.length > command.files) wrong(`${name} has no use for "${given.files[command.files]}".`)
-  const has: Readonly<Record<Option, boolean>> = { out: given.out !== undefined, json: given.json }
-  for (const option of ['out', 'json'] as const) {
+  const has: Readonly<Record<Option, boolean>> = {
+    out: given.out !== undefined,
+    json: given.json,
+    'own-figures': given.ownFigures,
+    where: given.where !== undefined,
+  }
+  for (const option of ['out', 'json', 'own-figures', 'where'] as const) {
     if (has[option] && !command.options.includes(option)) wrong(`${name} has no option --${option}.`)
     if (!has[option] && command.needs.includes(option)) wrong(`${name} needs --${option}.`)
   }

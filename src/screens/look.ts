@@ -26,6 +26,13 @@ const IN_ASCII: readonly (readonly [RegExp, string])[] = [
   [/[“”]/g, '"'],
   [/…/g, '...'],
   [/[–−]/g, '-'],
+  [/²/g, '^2'],
+  [/³/g, '^3'],
+  [/⁴/g, '^4'],
+  [/≤/g, '<='],
+  [/≥/g, '>='],
+  [/Σ/g, 'sum of'],
+  [/[⌈⌉⌊⌋]/g, ''],
 ]
 
 /** A text in the signs the terminal has. */

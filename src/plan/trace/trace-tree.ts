@@ -52,7 +52,7 @@ function workingNode(on: Tracing, at: Found): TraceNode {
     name: wordsOf(use.name),
     id: working.id,
     about: subjectOf(working.about) === subjectOf(use.about) ? '' : on.subject(working.about),
-    value: valueOf(on, use, found),
+    value: shownValue(on, use, found),
     standing: standingOf(on, working),
     plain: working.plain,
     source: sourceWords(working),
@@ -65,7 +65,7 @@ function workingNode(on: Tracing, at: Found): TraceNode {
 }
 
 /** The input as used: a table it was read from shows only this value of it. */
-function valueOf(on: Tracing, { value }: InUse, { working }: Noted): string {
+function shownValue(on: Tracing, { value }: InUse, { working }: Noted): string {
   const field = working.kind === 'question' ? fieldById(working.id) : undefined
   return field !== undefined && value === working.result
     ? writtenAnswer(on, field, value)
