@@ -7,20 +7,38 @@ import {
   looseShelfSags,
   widthsDoNotFill,
 } from './boxes/box-messages.ts'
+import { woodAgainstBreast, woodInHotMasonry } from './by-fire/beside-breast-messages.ts'
 import { fireBesideNotMeasured, runInHearthZone } from './by-fire/by-fire-messages.ts'
 import { startAlreadyPast } from './calendar/calendar.ts'
 import { notADay } from './calendar/days-off.ts'
 import { recoatTooLate } from './calendar/recoat.ts'
+import {
+  boxDoesNotComeIn,
+  pieceDoesNotComeIn,
+  sheetDoesNotComeIn,
+} from './carrying-in/carrying-messages.ts'
 import { coatingNotHere, dryingFromTheTin, notByThatMethod, sprayingOnSite } from './coating/coating-messages.ts'
 import { cutOutMeetsPart, deviceBuried, deviceCovered, nailerCrossed } from './devices/device-messages.ts'
 import { heavyLift } from './fixings/carrying.ts'
 import { boxesNeedBlocking } from './fixings/wall-fixings.ts'
-import { leafTooBigForHinges, leafTooNarrow, leafTooThin, panelTooSmall } from './fronts/front-messages.ts'
+import {
+  drawerFrontsDoNotFit,
+  drawersNowhere,
+  drawerTooLow,
+  hardwareGeneric,
+  noSlideFits,
+} from './fronts/drawer-messages.ts'
+import {
+  hingesDoNotLap,
+  leafTooBigForHinges,
+  leafTooNarrow,
+  leafTooThin,
+  panelTooSmall,
+} from './fronts/front-messages.ts'
 import { gapTooWide, manyPasses, tapeTooLong } from './joints/joint-messages.ts'
 import {
   breakEvenLeftOut,
   crownReturnsLeftOut,
-  drawersLeftOut,
   legsLeftOut,
   levellersLeftOut,
   readyMadeLeftOut,
@@ -28,13 +46,13 @@ import {
 import { driverOutside, grooveTooDeep, mainsByElectrician, noPlaceForCable } from './lights/light-messages.ts'
 import { woodTooClose } from './mantel/clearance.ts'
 import {
+  codeNeedsReading,
   codeNotKnown,
   hearthNotMeasured,
   hearthTooSmall,
   manualMissing,
   masonryNotConfirmed,
   notMasonry,
-  woodAgainstBreast,
 } from './mantel/firebox-messages.ts'
 import { mantelPastBreast, mantelTooShallow } from './mantel/mantel-messages.ts'
 import { cableHoleTight, screenCrowded, screenHeatUnknown, screenTooLow } from './mantel/screen.ts'
@@ -99,6 +117,11 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   leafTooBigForHinges,
   leafTooNarrow,
   leafTooThin,
+  hingesDoNotLap,
+  drawerFrontsDoNotFit,
+  drawersNowhere,
+  drawerTooLow,
+  noSlideFits,
   mantelTooShallow,
   panelTooSmall,
   shelfHasNoVoid,
@@ -109,6 +132,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   shelfPullsOut,
   shelfTooWeak,
   woodTooClose,
+  woodInHotMasonry,
   manualMissing,
   notMasonry,
   largerThanSheet,
@@ -144,6 +168,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   recoatTooLate,
   woodAgainstBreast,
   sprayingOnSite,
+  codeNeedsReading,
   codeNotKnown,
   fireBesideNotMeasured,
   hearthNotMeasured,
@@ -154,6 +179,9 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   oldPieceMayHoldLead,
   mayHoldAsbestos,
   driverOutside,
+  boxDoesNotComeIn,
+  pieceDoesNotComeIn,
+  sheetDoesNotComeIn,
   mainsByElectrician,
   heldBeyond,
   oneFaceMeasured,
@@ -161,6 +189,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   squareSplit,
   leafBesideWall,
   floorFalls,
+  hardwareGeneric,
   nailerCrossed,
   turningRoom,
   returnsDiffer,
@@ -171,7 +200,6 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   startAlreadyPast,
   notADay,
   legsLeftOut,
-  drawersLeftOut,
   crownReturnsLeftOut,
   levellersLeftOut,
   readyMadeLeftOut,

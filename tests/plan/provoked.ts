@@ -1,5 +1,8 @@
 import { readFileSync } from 'node:fs'
 import * as cabinets from '../../src/job/chapters/cabinets.ts'
+import type { DrawerRow } from '../../src/job/chapters/drawers.ts'
+import * as drawerQuestions from '../../src/job/chapters/drawers.ts'
+import * as carrying from '../../src/job/chapters/carrying.ts'
 import * as finish from '../../src/job/chapters/finish.ts'
 import * as firebox from '../../src/job/chapters/firebox.ts'
 import * as hardware from '../../src/job/chapters/hardware.ts'
@@ -80,6 +83,10 @@ const alcoveOf = (back: Length, front: Length, lean: Length = ZERO): Change =>
     { height: in_(5), back, front, left: ZERO, right: ZERO },
     { height: in_(90), back, front, left: ZERO, right: lean },
   ])
+
+/** The wide demo with drawers in its first run. */
+const withDrawers = (rows: readonly DrawerRow[]): Job =>
+  from(wide, put(drawerQuestions.drawersWanted, 'job', 'yes'), put(drawerQuestions.drawers, 'a', rows))
 
 /** One job for each kind of message, by the kind's name: the smallest change from a base job that raises it. */
 export const PROVOKED: Readonly<Record<string, Job>> = {
@@ -170,6 +177,9 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   ),
   driverOutside: from(wide, put(lighting.lights, 'job', 'shelves'), put(lighting.lightDriver, 'job', 'elsewhere')),
   mainsByElectrician: from(wide, put(lighting.lights, 'job', 'boxes')),
+  boxDoesNotComeIn: from(wide, put(carrying.smallestDoor, 'job', [in_(14), in_(78)])),
+  pieceDoesNotComeIn: from(wide, put(carrying.narrowTurn, 'job', [in_(16), in_(16)])),
+  sheetDoesNotComeIn: from(wide, put(carrying.narrowTurn, 'job', [in_(30), in_(30)])),
   plinthTooShallow: from(wide, put(cabinets.boxDepth, 'a', in_(8)), put(cabinets.kickSet, 'job', in_(6))),
   runBeyondWall: from(flat, put(cabinets.runLength, 'a', in_(150))),
   shelfHeightsCount: from(wide, put(shelves.shelfCount, 'a', 2)),
@@ -201,6 +211,8 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   heavyLift: from(wide, put(install.secondPair, 'job', 'never')),
   woodAgainstBreast: wide,
   sprayingOnSite: from(wide, put(finish.paintPlace, 'job', 'site')),
+  woodInHotMasonry: from(wide, put(firebox.linings, 'b', [in_(8), in_(8), in_(8), in_(8)])),
+  codeNeedsReading: from(wide, put(firebox.clearanceRule, 'b', 'canada')),
   codeNotKnown: from(wide, put(firebox.clearanceRule, 'b', 'unknown')),
   hearthNotMeasured: from(wide, unmeasured(firebox.hearth, 'b')),
   hearthTooSmall: from(wide, put(firebox.hearth, 'b', [in_(12), in_(12), in_(12)])),
@@ -225,6 +237,15 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
       { x: in_(44), drop: in_(1, 1, 2) },
     ]),
   ),
+  hardwareGeneric: wide,
+  hingesDoNotLap: from(wide, put(cabinets.carcassThickness, 'job', in_(1, 1, 4))),
+  drawersNowhere: withDrawers([{ box: 9 }]),
+  drawerFrontsDoNotFit: withDrawers([
+    { box: 1, height: in_(9) },
+    { box: 1, height: in_(16) },
+  ]),
+  drawerTooLow: withDrawers(Array.from({ length: 9 }, () => ({ box: 1 }))),
+  noSlideFits: from(withDrawers([{ box: 1 }]), put(cabinets.boxDepth, 'a', in_(9))),
   nailerCrossed: from(wide, put(devices, 'a', [outlet(12, 29)])),
   turningRoom: wide,
   returnsDiffer: from(wide, put(wall.returns, 'a', [in_(14), in_(16)])),
@@ -234,7 +255,6 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   startAlreadyPast: from(wide, put(general.startDay, 'job', day('2026-11-02'))),
   notADay: from(wide, put(install.daysOff, 'job', 'christmas')),
   legsLeftOut: wide,
-  drawersLeftOut: wide,
   crownReturnsLeftOut: from(wide, put(wall.crown, 'a', [in_(3), in_(2)]), put(cabinets.crownFate, 'job', 'cut')),
   levellersLeftOut: wide,
   readyMadeLeftOut: niche,

@@ -1,3 +1,4 @@
+import { codeOptions } from '../../kinds/fuel/code-rules.ts'
 import { FUELS } from '../../kinds/fuel/list.ts'
 import { optionsOf } from '../../kinds/options.ts'
 import type { Look } from '../../things/field.ts'
@@ -19,7 +20,7 @@ export const fuel = choiceField(
 )
 const burns = (look: Look) => look(fuel) !== undefined && look(fuel) !== 'none'
 const byManual = (look: Look) => FUELS[look(fuel) ?? 'none'].governedBy === 'manual'
-const byRule = (look: Look) => FUELS[look(fuel) ?? 'none'].governedBy === 'masonry rule'
+const needsHearth = (look: Look) => FUELS[look(fuel) ?? 'none'].flame !== 'none'
 const heatsMasonry = (look: Look) => FUELS[look(fuel) ?? 'none'].heatsMasonry
 
 export const opening = lengthsField(
@@ -40,16 +41,12 @@ export const clearanceRule = choiceField(
     id: 'clearanceRule',
     section: 'choices',
     short: 'code',
-    asks: () => 'Which code applies to wood near a masonry fireplace here?',
+    asks: () => 'Which code applies to wood near a fireplace here?',
     why: 'It is never guessed from the units; the local code and its inspector decide.',
-    when: byRule,
+    help: 'Ask the local building department. Each answer stands for what one text prints; until one is known all of them count, so that the strictest does.',
+    when: heatsMasonry,
   },
-  {
-    irc: 'IRC R1001.11: 6 in clear, 1/8 in out for each inch',
-    'irc-metric': 'IRC R1001.11, printed metric figures: 152 mm, 3 mm for each 25',
-    canada: 'Canada: 150 mm clear, over 38 mm out only from 300 mm',
-    unknown: 'not known yet',
-  },
+  codeOptions(),
 )
 export const realMasonry = yesNoField({
   ...at,
@@ -60,6 +57,21 @@ export const realMasonry = yesNoField({
   why: 'Masonry grows hot at its sides, and the rule for it does not hold for a framed or factory-built fireplace.',
   when: heatsMasonry,
 })
+export const linings = lengthsField(
+  {
+    ...at,
+    id: 'linings',
+    missing: 'assume',
+    short: 'masonry beside',
+    asks: () =>
+      'How thick is the masonry from the inside of the lining to the side of the breast: firebox left, firebox right, flue left, flue right?',
+    why: 'Wood against the side of a breast keeps its distance from the hot lining behind it.',
+    help: 'The firebox low down, the flue at shelf height: look up from the opening with a lamp, or ask the sweep. Left out: the firebox is taken to end at the opening’s edge, and the flue is asked about.',
+    when: (look) => heatsMasonry(look) && look(realMasonry) !== false,
+  },
+  from0(240, 6000),
+  { least: 4, most: 4, labels: ['firebox left', 'firebox right', 'flue left', 'flue right'] },
+)
 export const hearth = lengthsField(
   {
     ...at,
@@ -68,7 +80,7 @@ export const hearth = lengthsField(
     short: 'hearth',
     asks: () => 'How far does the hearth reach: in front, left of the opening, right of it?',
     why: 'No wood stands on the floor inside the hearth zone.',
-    when: burns,
+    when: needsHearth,
   },
   from0(120, 3000),
   { least: 3, most: 3, labels: ['front', 'left', 'right'] },
@@ -173,6 +185,7 @@ export const FIREBOX_FIELDS = [
   opening,
   clearanceRule,
   realMasonry,
+  linings,
   hearth,
   manualModel,
   manualClearances,

@@ -7,5 +7,6 @@ export const electricFire = {
   governedBy: 'manual',
   burns: true,
   heatsMasonry: false,
+  flame: 'none',
   woodRules: manualOnly,
 } as const satisfies FuelKind

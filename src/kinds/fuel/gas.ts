@@ -7,5 +7,6 @@ export const gas = {
   governedBy: 'manual',
   burns: true,
   heatsMasonry: true,
+  flame: 'open',
   woodRules: manualAndCode,
 } as const satisfies FuelKind

@@ -1,12 +1,12 @@
+import { codeRules } from './code-rules.ts'
 import type { FireFacts } from './contract.ts'
 import { manualRule } from './manual-rule.ts'
-import { MASONRY_CODES } from './masonry-codes.ts'
 import type { WoodRule } from './wood-rule.ts'
 
-/** The manual once it is entered, and the printed code with the stricter figures: the larger of the two counts. */
+/** The manual once it is entered, and the code chosen: the larger of the two counts. */
 export const manualAndCode = (facts: FireFacts): readonly WoodRule[] => [
   ...manualOnly(facts),
-  ...MASONRY_CODES['irc-metric'](facts.figures),
+  ...codeRules(facts.figures, facts.profiles),
 ]
 
 /** The manual alone, for what burns nothing. */

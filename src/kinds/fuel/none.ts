@@ -6,5 +6,6 @@ export const noFire = {
   governedBy: 'nothing',
   burns: false,
   heatsMasonry: false,
+  flame: 'none',
   woodRules: () => [],
 } as const satisfies FuelKind

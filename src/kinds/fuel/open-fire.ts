@@ -1,5 +1,5 @@
+import { codeRules } from './code-rules.ts'
 import type { FuelKind } from './contract.ts'
-import { MASONRY_CODES } from './masonry-codes.ts'
 
 export const openFire = {
   id: 'open-fire',
@@ -7,5 +7,6 @@ export const openFire = {
   governedBy: 'masonry rule',
   burns: true,
   heatsMasonry: true,
-  woodRules: ({ code, figures }) => MASONRY_CODES[code](figures),
+  flame: 'open',
+  woodRules: ({ figures, profiles }) => codeRules(figures, profiles),
 } as const satisfies FuelKind

@@ -7,5 +7,6 @@ export const stove = {
   governedBy: 'manual',
   burns: true,
   heatsMasonry: true,
+  flame: 'closed',
   woodRules: manualAndCode,
 } as const satisfies FuelKind

@@ -8,6 +8,8 @@ export interface BesideFire {
   readonly breast: BreastWall
   readonly fire: Firebox
   readonly beside: RunnableWall
+  /** Which side of the breast it touches. */
+  readonly side: 'left' | 'right'
   /** Distance of the masonry face from the back wall: what stands further out is seen by the fire. */
   readonly faceY: Length
 }
@@ -21,7 +23,15 @@ export const besideFires = (survey: Survey, hearths: readonly Hearth[]): readonl
         if (beside.kind === 'breast') return []
         const after = survey.walls[i - 1] === breast
         if (!after && survey.walls[i + 1] !== breast) return []
-        return [{ breast, fire, beside, faceY: faceBeside(breast, beside, after ? 'left' : 'right') }]
+        return [
+          {
+            breast,
+            fire,
+            beside,
+            side: after ? ('right' as const) : ('left' as const),
+            faceY: faceBeside(breast, beside, after ? 'left' : 'right'),
+          },
+        ]
       }),
     )
 

@@ -8,6 +8,8 @@ import type { BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import type { MantelPlan } from '../mantel/mantel.ts'
 import type { Survey } from '../survey/survey.ts'
+import { woodBesideBreast } from './beside-breast.ts'
+import { besideBreastMessages } from './beside-breast-messages.ts'
 import { type BesideFire, besideFires } from './beside-fire.ts'
 import { fireBesideNotMeasured } from './by-fire-messages.ts'
 import { inHearthZone } from './in-hearth-zone.ts'
@@ -27,7 +29,8 @@ export function woodByFire(
   context: PlanContext,
   { survey, boxes, mantel, parts }: WoodAndFires,
 ): { readonly parts: readonly Part[]; readonly messages: readonly Message[] } {
-  const found = besideFires(survey, mantel.hearths).map((here) => {
+  const fires = besideFires(survey, mantel.hearths)
+  const found = fires.map((here) => {
     const out = standingOut(here, parts)
     const box = boxes.boxes.find((b) => b.run.bay.id === here.beside.bay.id)
     const run = box === undefined ? [] : inHearthZone(context, here, { run: box.run, depth: box.depth, out })
@@ -43,7 +46,13 @@ export function woodByFire(
   })
   return {
     parts: found.reduce((all, { waiting }) => all.map((part) => waitingToo(part, waiting)), parts),
-    messages: strictest(found.flatMap(({ messages }) => messages)),
+    messages: [
+      ...strictest(found.flatMap(({ messages }) => messages)),
+      ...besideBreastMessages(
+        context,
+        fires.map((here) => ({ here, found: woodBesideBreast(context, here, parts) })),
+      ),
+    ],
   }
 }
 

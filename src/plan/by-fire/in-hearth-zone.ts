@@ -1,10 +1,10 @@
 import { type FaceRectangle, rightOf, separationOf } from '../../geometry/face-rectangle.ts'
 import { boxDepth, boxKind } from '../../job/chapters/cabinets.ts'
+import type { HearthZone } from '../../kinds/fuel/hearth-rules.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
 import { type Length, less, longest, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
-import { type HearthZone, hearthZone } from '../mantel/hearth-zone.ts'
 import type { Run } from '../run/slot.ts'
 import type { BesideFire } from './beside-fire.ts'
 import { runInHearthZone } from './by-fire-messages.ts'
@@ -16,10 +16,10 @@ export function inHearthZone(
   here: BesideFire,
   on: { readonly run: Run; readonly depth: Length; readonly out: readonly StandingOut[] },
 ): readonly Message[] {
-  const { opening } = here.fire
-  if (opening === undefined) return []
-  const { show, figures } = context
-  const zone = hearthZone({ ...opening, figures })
+  const { opening, hearth, profiles } = here.fire
+  if (opening === undefined || hearth === undefined) return []
+  const { show } = context
+  const { zone } = hearth
   const inside = on.out.filter((o) => o.part.placement.z < on.run.z1 && reachesZone(opening, zone, o, here.faceY))
   const [nearest] = inside.toSorted((a, b) => besideOf(opening, a) - besideOf(opening, b))
   if (nearest === undefined) return []
@@ -39,6 +39,7 @@ export function inHearthZone(
         by: show.withUnit(by),
         part: nearest.seen.what,
         aside: show.withUnit(besideOf(opening, nearest)),
+        rule: profiles.map((profile) => profile.hearth.says).join('; '),
       },
     ),
   ]

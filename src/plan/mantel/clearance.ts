@@ -29,7 +29,7 @@ export const woodTooClose = messageKind<{
   code: 'S14',
   weight: 'stop',
   source:
-    'IRC R1001.11 exception 4 (2006 to 2021), Ontario Building Code, or the appliance’s manual, as named in the message',
+    'the code chosen or the appliance’s manual, as named in the message; local code, the appliance manual and licensed practice govern',
   says: (v) => ({
     short: `The ${v.piece} stands out ${v.out}, ${v.distance} from the opening; allowed there: ${v.most}.`,
     why: `Wood near a fire chars and catches. Rule: ${v.rule}.`,

@@ -33,24 +33,24 @@ export const masonryNotConfirmed = messageKind<{ fuel: string }>({
   }),
 })
 
-export const hearthNotMeasured = messageKind<{ front: string; side: string }>({
+export const hearthNotMeasured = messageKind<{ front: string; side: string; rule: string }>({
   code: 'C14',
   weight: 'confirm',
-  source: 'IRC R1001.10 (2006 to 2021)',
+  source: 'the code chosen, as named in the message',
   says: (v) => ({
     short: 'The hearth is not measured.',
-    why: `No wood may stand on the floor within ${v.front} in front of this opening and ${v.side} beside it.`,
+    why: `No wood may stand on the floor within ${v.front} in front of this opening and ${v.side} beside it. Rule: ${v.rule}.`,
     todo: 'Measure how far the hearth reaches in front and to each side, and enter it.',
   }),
 })
 
-export const hearthTooSmall = messageKind<{ front: string; side: string; short: string }>({
+export const hearthTooSmall = messageKind<{ front: string; side: string; short: string; rule: string }>({
   code: 'C14',
   weight: 'confirm',
-  source: 'IRC R1001.10 (2006 to 2021); the local code, its inspector and the appliance’s manual decide',
+  source: 'the code chosen, as named in the message; the local code, its inspector and the appliance’s manual decide',
   says: (v) => ({
     short: `The hearth is smaller than the code asks: ${v.short}.`,
-    why: `Nothing that burns lies on the floor within ${v.front} in front of this opening and ${v.side} beside it; wood flooring or carpet there can catch from a falling ember.`,
+    why: `Nothing that burns lies on the floor within ${v.front} in front of this opening and ${v.side} beside it; wood flooring or carpet there can catch from a falling ember. Rule: ${v.rule}.`,
     todo: 'Have the hearth extended, or the floor finish inside the zone taken up and replaced by stone or tile, before a fire is lit. Say yes once the inspector accepts it as it is.',
   }),
 })
@@ -61,18 +61,18 @@ export const codeNotKnown = messageKind<{ rules: string }>({
   source: 'local adoption of the model codes',
   says: (v) => ({
     short: 'It is not known which code applies to wood near this fireplace.',
-    why: `Until then the strictest of these counts: ${v.rules}. A local code may ask for more.`,
+    why: `Until then each piece meets all of these, so that the strictest counts: ${v.rules}. A local code may ask for more.`,
     todo: 'Ask the local building department, then choose the code.',
   }),
 })
 
-export const woodAgainstBreast = messageKind<{ bays: string }>({
-  code: 'C12',
+export const codeNeedsReading = messageKind<{ code: string; asks: string }>({
+  code: 'C14',
   weight: 'confirm',
-  source: 'IRC R1001.11 exceptions 2 and 3 (2012), R1001.15',
+  source: 'as named in the message; the local code, the appliance’s manual and licensed practice govern',
   says: (v) => ({
-    short: `Wood of the ${v.bays} stands against the side of the chimney breast.`,
-    why: 'Wood stays 2 in (51 mm) off the sides of a masonry fireplace, unless it is 12 in (306 mm) from the inside of the firebox lining, or higher up of the flue lining.',
-    todo: 'Measure the wall of masonry between lining and alcove. Thinner than 12 in (306 mm): leave the gap, with a filler that is not wood.',
+    short: `Not everything used here for ${v.code} was read in its own text.`,
+    why: v.asks,
+    todo: 'Read the text that is in force, or have the inspector or the installer name the distances; say yes once they agree with the ones printed here.',
   }),
 })

@@ -135,11 +135,16 @@ function suggestedUnderside(context: PlanContext, fire: Firebox, lowest: Length 
   const { figures, show } = context
   if (fire.opening === undefined)
     return { value: figures.length('mantel.height'), because: 'shoulder height of a seat' }
-  const least = lowest ?? sum(topOf(fire.opening), figures.length('clearance.within'))
+  const usual = sum(topOf(fire.opening), figures.length('mantel.above-opening'))
+  const least = lowest === undefined || !namesDistance(fire) ? longest(usual, lowest ?? usual) : lowest
   const value = roundedUp(context, least)
   const shown = show.length(topOf(fire.opening))
   return { value, because: `opening to ${shown}, and the least clearance every layer passes` }
 }
+
+/** Whether any text says how far wood stays from the opening. */
+const namesDistance = ({ profiles }: Firebox): boolean =>
+  profiles.length === 0 || profiles.some(({ opening }) => opening.rule !== 'never over it')
 
 const roundedUp = ({ figures }: PlanContext, least: Length): Length => {
   const step = figures.length('mantel.height-step')

@@ -1,5 +1,4 @@
 import type { FaceRectangle } from '../../geometry/face-rectangle.ts'
-import { fuel } from '../../job/chapters/firebox.ts'
 import { mantelDepth, mantelFrieze, mantelLength, mantelUnderside } from '../../job/chapters/mantel.ts'
 import { type Contribution, merged } from '../../things/contribution.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
@@ -9,10 +8,9 @@ import type { NamedBay } from '../../things/place.ts'
 import type { Area } from '../../units/area.ts'
 import { type Length, less, longest, sum, times } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
-import type { BreastWall, Survey, Wall } from '../survey/survey.ts'
+import type { BreastWall, Survey } from '../survey/survey.ts'
 import { piecesTooClose, type TooClose, woodTooClose } from './clearance.ts'
 import { type Firebox, fireboxOf } from './firebox.ts'
-import { woodAgainstBreast } from './firebox-messages.ts'
 import { mantelPastBreast, mantelTooShallow } from './mantel-messages.ts'
 import { leastMantel, mantelParts } from './mantel-parts.ts'
 import { type ChosenMantel, type MantelSize, mantelPieces, mantelSize } from './mantel-size.ts'
@@ -48,9 +46,7 @@ export interface MantelPlan {
 
 /** Firebox, mantel, screen and face of every breast. Mantels stand on the breast alone: legs beside the opening are not built. */
 export function mantels(context: PlanContext, survey: Survey): MantelPlan {
-  const built = survey.walls.flatMap((wall, i) =>
-    wall.kind === 'breast' ? [breastOf(context, wall, [survey.walls[i - 1], survey.walls[i + 1]])] : [],
-  )
+  const built = survey.walls.flatMap((wall) => (wall.kind === 'breast' ? [breastOf(context, wall)] : []))
   const [first, ...others] = built.flatMap(({ breast }) => (breast.mantel === undefined ? [] : [breast.mantel.top]))
   return {
     hearths: built.map((b) => b.hearth),
@@ -63,7 +59,6 @@ export function mantels(context: PlanContext, survey: Survey): MantelPlan {
 function breastOf(
   context: PlanContext,
   wall: BreastWall,
-  neighbours: readonly (Wall | undefined)[],
 ): { readonly hearth: Hearth; readonly breast: Breast; readonly contribution: Contribution } {
   const fire = fireboxOf(context, wall)
   const chosen = mantelSize(context, wall, fire)
@@ -90,20 +85,11 @@ function breastOf(
       joints: [...(mantel === undefined ? [] : mantelJoints(wall, mantel, face, waitsFor)), ...face.joints],
       messages: [
         ...fire.messages,
-        ...beside(wall, fire, neighbours),
         ...(chosen === undefined ? [] : mantelMessages(context, wall, fire, chosen)),
         ...screen.messages,
       ],
     },
   }
-}
-
-/** Boxes, fillers and cleats of the bays on either side touch the breast's flanks. */
-function beside(wall: BreastWall, fire: Firebox, neighbours: readonly (Wall | undefined)[]): readonly Message[] {
-  const bays = neighbours.flatMap((n) => (n === undefined || n.kind === 'breast' ? [] : [n.bay.name]))
-  if (!fire.hotMasonry || bays.length === 0) return []
-  const where = { about: questionKey(wall.bay.id, fuel), place: wall.bay.name }
-  return [raise(woodAgainstBreast, where, { bays: bays.join(' and ') })]
 }
 
 const mantelMessages = (

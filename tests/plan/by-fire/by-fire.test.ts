@@ -4,6 +4,7 @@ import {
   clearanceRule,
   fuel,
   hearth,
+  linings,
   manualClearances,
   manualModel,
   opening,
@@ -70,6 +71,7 @@ describe('hearth zone beside an opening', () => {
       .put(returns, 'b', [in_(16), in_(16)])
       .put(breastSize, 'a', [in_(60), in_(16)])
       .put(fuel, 'a', 'open-fire')
+      .put(clearanceRule, 'a', 'irc')
       .put(boxDepth, 'b', in_(17))
     expect(codes(right.put(opening, 'a', openingAt(17, 36, 20)).job)).toContain('S12')
     expect(codes(right.put(opening, 'a', openingAt(16, 36, 20)).job)).not.toContain('S12')
@@ -160,5 +162,46 @@ describe('a fire nobody has measured', () => {
     const own = parts.filter((p) => p.bay === 'a')
     expect(own.length).toBeGreaterThan(0)
     expect(own.every((p) => p.waitsFor.includes('b.breastSize'))).toBe(true)
+  })
+})
+
+/** IRC R1001.11 exceptions 2 and 3 (2012), R1001.15: 2 in off the sides, or 12 in from the inside of the lining. */
+describe('wood against the side of the breast', () => {
+  const beside = wall.put(opening, 'b', openingAt(16, 34, 30))
+  it.each([
+    ['open-fire', true, true],
+    ['stove', true, true],
+    ['stove', NOT_MEASURED, true],
+    ['stove', false, false],
+    ['gas', true, true],
+    ['electric', true, false],
+    ['none', true, false],
+  ] as const)('%s, real masonry %s: asked %s', (burning, masonry, asks) => {
+    const job = beside.put(fuel, 'b', burning).put(realMasonry, 'b', masonry as boolean).job
+    expect(codes(job).includes('C12')).toBe(asks)
+  })
+
+  it('names each kind of piece with its gap, what is known of the masonry, and how far to move', () => {
+    const [asked] = messagesOf(beside.job, 'C12')
+    expect(asked?.about).toBe('b.linings')
+    expect(asked?.todo).toContain('wall filler')
+    expect(asked?.why).toContain('left, firebox 16 in to the opening’s edge, flue not measured')
+    expect(asked?.todo).toContain('end these pieces 2 in off')
+  })
+
+  it.each([
+    ['12 in of masonry everywhere: nothing to ask', [12, 12, 12, 12], [false, false]],
+    ['a thin flue stops what stands above the opening', [12, 12, 8, 12], [false, true]],
+    ['a thin firebox stops what stands beside it', [8, 12, 12, 12], [false, true]],
+    ['only the other side is thin', [12, 8, 12, 8], [false, false]],
+  ] as const)('%s', (_says, four, [asks, stops]) => {
+    const found = codes(
+      beside.put(
+        linings,
+        'b',
+        four.map((n) => in_(n)),
+      ).job,
+    )
+    expect([found.includes('C12'), found.includes('S26')]).toEqual([asks, stops])
   })
 })

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { figuresIn } from '../../../src/figures/figures.ts'
+import { profilesOf } from '../../../src/kinds/fuel/code-rules.ts'
 import { hearthZone } from '../../../src/plan/mantel/hearth-zone.ts'
 import { inches } from '../../../src/units/length.ts'
 
@@ -10,7 +11,14 @@ describe('hearth zone', () => {
     [36, 30, 20, 12],
     [36, 24, 20, 12],
   ])('an opening %d × %d in: %d in front, %d at each side', (width, height, front, side) => {
-    const zone = hearthZone({ width: inches(width), height: inches(height), figures: figuresIn('inch') })
+    const figures = figuresIn('inch')
+    const zone = hearthZone({
+      openingWidth: inches(width),
+      openingHeight: inches(height),
+      flame: 'open',
+      profiles: profilesOf('irc', figures),
+      figures,
+    })
     expect(zone).toEqual({ front: inches(front), side: inches(side) })
   })
 })

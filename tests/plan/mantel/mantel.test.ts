@@ -63,7 +63,7 @@ describe('the suggested mantel', () => {
         fc.integer({ min: 10, max: 40 }),
         fc.integer({ min: 4, max: 24 }),
         fc.integer({ min: 3, max: 12 }),
-        fc.constantFrom('irc', 'irc-metric', 'canada', 'unknown'),
+        fc.constantFrom('irc', 'irc-metric', 'nfpa-211', 'canada', 'central-europe', 'england', 'unknown'),
         (high, deep, frieze, code) => {
           const job = breast
             .put(opening, 'a', [in_(16), ZERO, in_(34), in_(high)])
@@ -139,25 +139,6 @@ describe('what nobody has confirmed', () => {
   it('parts wait for a fuel or an opening nobody has looked at', () => {
     const { contribution } = built(breast.put(opening, 'a', 'not measured' as never).job)
     expect(contribution.parts.every((p) => p.waitsFor.includes('a.opening'))).toBe(true)
-  })
-})
-
-/** IRC R1001.11 exceptions 2 and 3 (2012), R1001.15: wood against the sides of a masonry fireplace or chimney. */
-describe('wood against the side of the breast', () => {
-  const beside = wallOf('inch', ['alcove', 'breast'])
-    .put(breastSize, 'b', [in_(66), in_(16)])
-    .put(opening, 'b', [in_(16), ZERO, in_(34), in_(30)])
-  it.each([
-    ['open-fire', true, true],
-    ['stove', true, true],
-    ['stove', NOT_MEASURED, true],
-    ['stove', false, false],
-    ['gas', true, true],
-    ['electric', true, false],
-    ['none', true, false],
-  ] as const)('%s, real masonry %s: asked %s', (burning, masonry, asks) => {
-    const job = beside.put(fuel, 'b', burning).put(realMasonry, 'b', masonry as boolean).job
-    expect(codes(job).includes('C12')).toBe(asks)
   })
 })
 
