@@ -1,6 +1,7 @@
 import { resolve } from 'node:path'
+import type { OwnFigures } from '../figures/own-figures.ts'
 import { isAnswersFile, readAnswers } from '../interview/answers.ts'
-import type { Job } from '../job/job.ts'
+import { type Job, withOwnFigures } from '../job/job.ts'
 import { jobIn, openJson } from '../job/open.ts'
 import type { JsonDocument } from '../job/read-json.ts'
 import { looksLikeZip, openPacket } from '../packet/open-packet.ts'
@@ -10,7 +11,15 @@ import { errorCode } from '../ports/files.ts'
 import { nodeClock } from '../ports/node/clock.ts'
 import { nodeFiles } from '../ports/node/files.ts'
 import { InputUnreadable } from '../things/failure.ts'
+import type { Given } from './command.ts'
+import { readOwnFigures } from './own-figures.ts'
 import type { Surroundings } from './surroundings.ts'
+
+/** The job a command is about; with `--own-figures` reckoned with the figures of the folder instead of those it carries. */
+export async function readJob({ files: [name = '-'], ownFigures }: Given, around: Surroundings): Promise<Job> {
+  const job = await readInput(name, around)
+  return ownFigures ? withOwnFigures(job, await readOwnFigures(around)) : job
+}
 
 /** The job in a job file, a packet, an answers file, or (`-`) standard input. Throws InputUnreadable or JobTooNew. */
 export async function readInput(name: string, around: Surroundings): Promise<Job> {
@@ -22,16 +31,23 @@ export async function readInput(name: string, around: Surroundings): Promise<Job
     return job
   }
   const document = openJson(bytes, file)
-  return isAnswersFile(document.value) ? answersJob(document, bytes, file) : jobIn(document, file)
+  return isAnswersFile(document.value)
+    ? answersJob(document, bytes, { file, figures: await readOwnFigures(around) })
+    : jobIn(document, file)
 }
 
 const ID_LETTERS = 12
 
-/** An answers file without an id gets one from its own bytes, so that the same file gives the same packet. */
-function answersJob(document: JsonDocument, bytes: Uint8Array, file: string): Job {
+/** An answers file begins a job: it gets the person's own figures, and without an id one from its own bytes, so that the same file gives the same packet. */
+function answersJob(
+  document: JsonDocument,
+  bytes: Uint8Array,
+  { file, figures }: { readonly file: string; readonly figures: OwnFigures },
+): Job {
   const { job, faults } = readAnswers(document.value, {
     id: sha256(bytes).slice(0, ID_LETTERS),
     today: nodeClock.today(),
+    figures,
   })
   if (faults.length > 0)
     throw new InputUnreadable(

@@ -57,6 +57,19 @@ function nearestId(id: string): string {
   return near.length === 0 ? '' : ` Nearest: ${near.join(', ')}.`
 }
 
+/** Ids of the figures that are not the same in both, in order. */
+export const changedOwn = (before: OwnFigures, after: OwnFigures): readonly string[] =>
+  [...new Set([...Object.keys(before), ...Object.keys(after)])]
+    .toSorted()
+    .filter((id) => !isSame(before[id], after[id]))
+
+const isSame = (a: OwnFigure | undefined, b: OwnFigure | undefined): boolean =>
+  a !== undefined &&
+  b !== undefined &&
+  [...new Set([...Object.keys(a), ...Object.keys(b)])].every((key) => valueIn(a, key) === valueIn(b, key))
+
+const valueIn = (figure: OwnFigure, key: string): unknown => Object.entries(figure).find(([name]) => name === key)?.[1]
+
 /** How a figure is written in `own-figures.json`, shown with its published value. */
 export const asWritten = (row: FigureRow): string =>
   `Write it: "${row.id}": {${valuesOf(row)

@@ -12,7 +12,7 @@ export function ownValueFault(
   const [before, now] = [measureOf(published), measureOf(own)]
   if (before === undefined) return []
   if (now === undefined) return [`"${field}": "${own}" is not a length: write 1 1/4 in, 3/8 in or 32 mm.`]
-  const unit = 'unit' in row ? ` ${row.unit}` : ''
+  const unit = 'unit' in row && row.unit !== '1' ? ` ${row.unit}` : ''
   const words = (value: Value) => `${value}${unit}`
   const [least, most] = boundsOf(row, before)
   if (now < least || now > most)

@@ -1,13 +1,14 @@
 import * as z from 'zod'
-import { emptyJob, type Job, withAnswer } from '../job/job.ts'
+import { type OwnFigures, ownFiguresSchema } from '../figures/own-figures.ts'
+import { emptyJob, type Job, withAnswer, withOwnFigures } from '../job/job.ts'
 import { makePlan } from '../plan/plan.ts'
 import type { Message } from '../things/message.ts'
+import { nearestWords } from '../things/nearest.ts'
 import { type Day, day } from '../units/day.ts'
 import { everyQuestion, type Question } from './asked.ts'
 import { askingOf } from './asking.ts'
 import { withConfirmation } from './confirmed.ts'
 import { enter } from './enter.ts'
-import { nearestWords } from '../things/nearest.ts'
 
 /** What reading an answers file gives: the job as far as it could be read, and every fault in words with its key. */
 export interface AnswersRead {
@@ -27,6 +28,7 @@ const answersFile = z.strictObject({
     .optional(),
   created: z.iso.date().optional(),
   demo: z.boolean().optional(),
+  figures: ownFiguresSchema.optional(),
   answers: z.record(z.string(), typedText),
   confirm: z.array(z.string()).or(z.record(z.string(), z.string())).optional(),
 })
@@ -39,28 +41,35 @@ export const isAnswersFile = (document: unknown): boolean =>
 /**
  * Reads an answers file: a question's key → the text one would type there (a list of texts for the rows of a table).
  * Units, money and the wall are read first, so that the order in the file does not matter. `fallback` stands in for an id
- * and a day the file does not give. `confirm` lists `code@question` for each caution that gets a yes.
+ * and a day the file does not give, and `figures` for the person's own where it says nothing of one. `confirm` lists `code@question` for each caution that gets a yes.
  */
-export function readAnswers(document: unknown, fallback: { readonly id: string; readonly today: Day }): AnswersRead {
+export function readAnswers(
+  document: unknown,
+  fallback: { readonly id: string; readonly today: Day; readonly figures?: OwnFigures },
+): AnswersRead {
   const file = answersFile.safeParse(document)
   if (!file.success)
     return { job: emptyJob(fallback.id, fallback.today), faults: file.error.issues.map((i) => shapeFault(i)) }
-  const begun = emptyJob(file.data.id ?? fallback.id, file.data.created ?? fallback.today)
+  const empty = emptyJob(file.data.id ?? fallback.id, file.data.created ?? fallback.today)
+  const begun = withOwnFigures(empty, { ...fallback.figures, ...file.data.figures })
   const job = file.data.demo === undefined ? begun : { ...begun, demo: file.data.demo }
   const answered = readAll(file.data, { job, faults: [] })
   return confirmAll(answered, file.data)
 }
 
 const shapeFault = (issue: z.core.$ZodIssue): string =>
-  issue.code === 'unrecognized_keys'
-    ? `${issue.keys.join(', ')}: an answers file has schema, id, created, demo, answers and confirm; questions stand under "answers".`
-    : `${issue.path.join('.') || 'the file'}: ${SHAPES[String(issue.path[0])] ?? 'an answers file is a JSON object.'}`
+  issue.path[0] === 'figures' && issue.path.length > 1
+    ? `figures ${issue.path.slice(1).join('.')}: ${issue.message}`
+    : issue.code === 'unrecognized_keys'
+      ? `${issue.keys.join(', ')}: an answers file has schema, id, created, demo, figures, answers and confirm; questions stand under "answers".`
+      : `${issue.path.join('.') || 'the file'}: ${SHAPES[String(issue.path[0])] ?? 'an answers file is a JSON object.'}`
 
 const SHAPES: Readonly<Record<string, string>> = {
   schema: `"${ANSWERS_SCHEMA}" stands here.`,
   id: 'small letters, figures and hyphens, 4 to 40 of them.',
   created: 'a day like 2026-12-10.',
   demo: 'true or false.',
+  figures: 'your own figures for this job: {"filler.nominal": {"inch": "1 1/4 in", "because": "…"}}.',
   answers: 'the text one would type at the question, in quotes; a list of texts for the rows of a table.',
   confirm: 'a list of "code@question" in quotes.',
 }

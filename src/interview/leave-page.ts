@@ -1,5 +1,5 @@
 import { fieldById } from '../job/fields.ts'
-import { answerOf, type Job, withAnswer } from '../job/job.ts'
+import { answerOf, type Job, withAnswer, withOwnFigures } from '../job/job.ts'
 import type { Fix, Message } from '../things/message.ts'
 import { waitingConfirms, withConfirmation } from './confirmed.ts'
 import { EMPTY_DRAFT, withoutDraft } from './draft.ts'
@@ -12,7 +12,7 @@ import { previousStand } from './walk.ts'
 /** Esc: one step back, nothing lost. From the first question to the list of jobs. */
 export function goBack(session: Session): Stepped {
   const { page } = session
-  if (page.kind === 'help') return moveTo(session, page.onward)
+  if (page.kind === 'help' || page.kind === 'where-from') return moveTo(session, page.onward)
   if (page.kind === 'message')
     return moveTo(session, page.onward.kind === 'review' ? page.onward : { kind: 'question', key: page.about })
   if (page.kind === 'question' && session.backTo !== undefined)
@@ -30,11 +30,12 @@ const moveTo = (session: Session, page: Page): Stepped => ({
 export function chooseReviewLine(session: Session): Stepped {
   const { page } = session
   if (page.kind !== 'review') return { session, effects: [] }
-  const lines = reviewOf(session.job, session.plan)
+  const lines = reviewOf(session.job, session.plan, session.ownFigures)
   const line = lines[page.line]
   if (line === undefined) return { session, effects: [] }
   if (line.kind === 'answer') return moveTo({ ...session, backTo: page }, { kind: 'question', key: line.key })
   if (line.kind === 'message') return moveTo(session, messagePageOf(line.message, page))
+  if (line.kind === 'figures') return take(session, withOwnFigures(session.job, line.own), session.undo, page)
   return writeOrSayWhy(session)
 }
 
@@ -109,7 +110,7 @@ function take(session: Session, job: Job, undo: readonly Undoable[], to: Page): 
 export function moveLine(session: Session, by: number): Session {
   const { page } = session
   if (page.kind !== 'review') return session
-  const last = reviewOf(session.job, session.plan).length - 1
+  const last = reviewOf(session.job, session.plan, session.ownFigures).length - 1
   return {
     ...session,
     page: { kind: 'review', line: Math.max(0, Math.min(last, Math.min(last, page.line) + by)) },

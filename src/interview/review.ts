@@ -1,3 +1,4 @@
+import { changedOwn, type OwnFigures } from '../figures/own-figures.ts'
 import { CHAPTER_NAMES } from '../job/chapters/list.ts'
 import { answerOf, type Job } from '../job/job.ts'
 import type { Plan } from '../plan/plan.ts'
@@ -11,13 +12,15 @@ import { showAnswer } from './show-answer.ts'
 export type ReviewLine =
   | { readonly kind: 'message'; readonly word: string; readonly says: string; readonly message: Message }
   | { readonly kind: 'answer'; readonly word: string; readonly says: string; readonly key: QuestionKey }
+  /** The person's figures are not those the job was begun with: Enter takes them. */
+  | { readonly kind: 'figures'; readonly word: string; readonly says: string; readonly own: OwnFigures }
   | { readonly kind: 'write'; readonly word: string; readonly says: string }
 
 /**
  * All of a job on one page: stops, then confirms, what is to measure, what is assumed, notes, then every answer by chapter with
- * where it came from; last the line that writes the packet. What stops comes first, so nobody has to hunt for it.
+ * where it came from; last the line that writes the packet. `own` = the figures in the person's folder as they are now. What stops comes first, so nobody has to hunt for it.
  */
-export function reviewOf(job: Job, plan: Plan): readonly ReviewLine[] {
+export function reviewOf(job: Job, plan: Plan, own?: OwnFigures): readonly ReviewLine[] {
   const asked = askedQuestions(job, plan.used)
   return [
     ...plan.messages.map((m) => messageLine(job, m)).filter((l) => l.word === 'stop' || l.word === 'confirm'),
@@ -30,6 +33,7 @@ export function reviewOf(job: Job, plan: Plan): readonly ReviewLine[] {
         plan,
       ),
     ),
+    ...figuresLines(job, own),
     { kind: 'write', word: 'write', says: `Write the packet (revision ${nextRevision(job)})` },
   ]
 }
@@ -48,6 +52,14 @@ export function reviewCounts(lines: readonly ReviewLine[]): string {
 }
 
 export const nextRevision = (job: Job): number => Math.max(0, ...job.issued.map((i) => i.revision)) + 1
+
+/** One line when the person's figures have changed since the job was begun. */
+function figuresLines(job: Job, own: OwnFigures | undefined): readonly ReviewLine[] {
+  const changed = own === undefined ? [] : changedOwn(job.figures ?? {}, own)
+  if (own === undefined || changed.length === 0) return []
+  const says = `${changed.length} of your own figures changed since this job was begun (${changed.join(', ')}). Enter takes them as they are now.`
+  return [{ kind: 'figures', word: 'figures', says, own }]
+}
 
 const messageLine = (job: Job, message: Message): ReviewLine => ({
   kind: 'message',

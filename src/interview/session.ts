@@ -1,6 +1,8 @@
+import type { OwnFigures } from '../figures/own-figures.ts'
 import type { Job } from '../job/job.ts'
 import type { Change } from '../plan/compare/change.ts'
 import type { Plan } from '../plan/plan.ts'
+import type { TraceRow } from '../plan/trace/trace-rows.ts'
 import type { QuestionKey } from '../things/field.ts'
 import type { Message } from '../things/message.ts'
 import type { Day } from '../units/day.ts'
@@ -29,6 +31,19 @@ export type Page =
   /** A stop or confirm on its own: its numbered ways out, or the explicit yes. `onward` = where to go afterwards. */
   | MessagePage
   | { readonly kind: 'help'; readonly key: QuestionKey; readonly onward: Page }
+  | WhereFromPage
+
+/** The tree of a number, made once when it is asked for: all its lines, and which of them are folded. */
+export interface WhereFromPage {
+  readonly kind: 'where-from'
+  readonly title: string
+  readonly says: readonly string[]
+  readonly rows: readonly TraceRow[]
+  readonly folded: readonly number[]
+  /** Of the lines that are seen. */
+  readonly line: number
+  readonly onward: Page
+}
 
 /** Several pieces can raise the same message about one question: place and words tell them apart. */
 export interface MessagePage {
@@ -87,6 +102,8 @@ export interface Session {
   readonly saved: 'saved' | 'not saved yet'
   readonly problem: string
   readonly today: Day
+  /** The person's own figures as they are now; the job carries those it was begun with. Absent = not looked up. */
+  readonly ownFigures?: OwnFigures | undefined
 }
 
 /** An interview that begins, or goes on where it stood. */
@@ -121,6 +138,7 @@ export function standOf(page: Page): Stand {
       return 'review'
     case 'message':
     case 'help':
+    case 'where-from':
       return standOf(page.onward)
   }
 }

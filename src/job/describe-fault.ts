@@ -16,6 +16,8 @@ export function describeFault(issue: Issue, document: JsonDocument): readonly st
     )
   }
   const field = fieldAt(path)
+  // What is wrong with a person's own figure is said where it is checked.
+  if (issue.code === 'custom' && field === undefined) return [`${place(document, path)}: ${issue.message}`]
   const named = field === undefined ? '' : ` (${field.short})`
   const allowed = field === undefined ? expectedWords(issue) : allowedWords(field.entry)
   return [

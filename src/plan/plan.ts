@@ -10,6 +10,7 @@ import { boxes } from './boxes/boxes.ts'
 import type { Built } from './built.ts'
 import { woodByFire } from './by-fire/by-fire.ts'
 import { type CalendarPlan, calendar } from './calendar/calendar.ts'
+import { carryingIn } from './carrying-in/carrying-in.ts'
 import { coating } from './coating/coating.ts'
 import type { PlanContext } from './context.ts'
 import { devices } from './devices/devices.ts'
@@ -97,6 +98,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
   const supplied = supply(context, lit.parts, front)
   const parts = supplied.parts
   const laid = panels(context, parts, effort)
+  const carried = carryingIn(context, { parts, boxes: boxed, shelves: shelf, mantel, panels: laid })
   const jointed = joints(context, all.joints)
   const coated = coating(context, {
     survey: surveyed,
@@ -118,6 +120,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
       shelves: shelf,
       lights: lit,
       stripOut: off,
+      carryingIn: carried,
       supply: supplied,
       parts,
       panels: laid,
@@ -125,7 +128,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
       joints: jointed,
       fixings: fixed,
     },
-    messages: [surveyed, all, byFire, lit, off, supplied, laid, jointed, coated, fixed].flatMap(
+    messages: [surveyed, all, byFire, lit, off, supplied, laid, carried, jointed, coated, fixed].flatMap(
       (step) => step.messages,
     ),
   }

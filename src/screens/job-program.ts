@@ -1,7 +1,8 @@
+import type { OwnFigures } from '../figures/own-figures.ts'
 import { type Kept, keptOf, messageOn, type Session, startSession } from '../interview/session.ts'
 import { step } from '../interview/step.ts'
 import type { Effect, SessionEvent } from '../interview/stepped.ts'
-import { emptyJob, type Job } from '../job/job.ts'
+import { emptyJob, type Job, withOwnFigures } from '../job/job.ts'
 import { makePlan, type Plan } from '../plan/plan.ts'
 import { NicheworkError } from '../things/failure.ts'
 import { layoutOf } from './frame.ts'
@@ -88,7 +89,7 @@ async function packing(run: Running, session: Session): Promise<void> {
   progress('Checking the answers')
   try {
     const { path, files, job } = await run.ports.writePacket(session.job, progress)
-    const after = startSession({ ...keptOf(session), job }, planOf(job), session.today)
+    const after = { ...startSession({ ...keptOf(session), job }, planOf(job), session.today), ...ownOf(session) }
     const saved = await saving(run.ports, { job, at: 'review', undo: session.undo })
     const problem = saved.kind === 'not-saved' ? saved.says : ''
     show(run, { kind: 'done', session: { ...after, problem }, path, files })
@@ -112,14 +113,37 @@ export async function choose(run: Running, choice: JobChoice): Promise<void> {
 }
 
 async function begun(ports: ProgramPorts, choice: JobChoice): Promise<Session> {
-  if (choice.kind === 'open') {
-    const { kept, notes } = await ports.store.load(choice.id)
-    return { ...startSession(kept, planOf(kept.job), ports.today), effect: notes.map((says) => ({ weight: 0, says })) }
-  }
+  if (choice.kind === 'open') return opened(ports, choice.id)
   const demo = choice.kind === 'demo' ? await ports.demoJob?.() : undefined
+  const ownFigures = await ports.ownFigures?.()
   const job: Job =
-    demo === undefined ? emptyJob(ports.newId(), ports.today) : { ...demo, id: ports.newId(), demo: true }
-  return startSession({ job, at: undefined, undo: [] }, planOf(job), ports.today)
+    demo === undefined
+      ? withOwnFigures(emptyJob(ports.newId(), ports.today), ownFigures ?? {})
+      : { ...demo, id: ports.newId(), demo: true }
+  return { ...startSession({ job, at: undefined, undo: [] }, planOf(job), ports.today), ownFigures }
+}
+
+/** A kept job reckons with the figures it carries: a fault in those of the folder is only said. */
+async function opened(ports: ProgramPorts, id: string): Promise<Session> {
+  const { kept, notes } = await ports.store.load(id)
+  const { ownFigures, fault } = await ownFiguresNow(ports)
+  const said = [...notes, ...(fault === undefined ? [] : [fault])]
+  return {
+    ...startSession(kept, planOf(kept.job), ports.today),
+    effect: said.map((says) => ({ weight: 0, says })),
+    ownFigures,
+  }
+}
+
+async function ownFiguresNow(
+  ports: ProgramPorts,
+): Promise<{ readonly ownFigures: OwnFigures | undefined; readonly fault: string | undefined }> {
+  try {
+    return { ownFigures: await ports.ownFigures?.(), fault: undefined }
+  } catch (fault) {
+    if (!(fault instanceof NicheworkError)) throw fault
+    return { ownFigures: undefined, fault: fault.message }
+  }
 }
 
 /** After the packet: the list of jobs, or back to the answers. */
@@ -129,5 +153,7 @@ async function doneKey(run: Running, session: Session, key: Key): Promise<void> 
   if (key.name === 'esc')
     return show(run, { kind: 'interview', session: { ...session, page: { kind: 'review', line: 0 } } })
 }
+
+const ownOf = ({ ownFigures }: Session) => ({ ownFigures })
 
 const planOf = (job: Job): Plan => makePlan(job, 'quick')

@@ -19,7 +19,7 @@ import { jobName, savedWords } from './place-words.ts'
 import { sayRows } from './question-page.ts'
 import { pageDown, pageUp, rowWindow } from './row-window.ts'
 
-const KEYS = 'Enter go there · ↑ ↓ PgDn End move · Esc back · Ctrl+C leave'
+const KEYS = 'Enter go there · Tab where from · ↑ ↓ PgDn move · Esc back · Ctrl+C leave'
 const ASKS = 'Is it all as it should be?'
 
 /** Check answers: what stops first, then every answer; Enter leads to the line's question and back. */
@@ -57,7 +57,7 @@ interface ReviewView {
 }
 
 function reviewView(layout: Layout, session: Session): ReviewView {
-  const lines = reviewOf(session.job, session.plan)
+  const lines = reviewOf(session.job, session.plan, session.ownFigures)
   const line = session.page.kind === 'review' ? session.page.line : 0
   const top = [...sentence(layout, reviewCounts(lines)), BLANK]
   const said = [

@@ -1,4 +1,5 @@
 import type { JobStore } from '../archive/job-store.ts'
+import type { OwnFigures } from '../figures/own-figures.ts'
 import type { Session } from '../interview/session.ts'
 import type { Job } from '../job/job.ts'
 import type { Day } from '../units/day.ts'
@@ -20,6 +21,7 @@ export interface InterviewOptions {
   readonly stdin: NodeJS.ReadStream
   readonly stdout: NodeJS.WriteStream
   readonly demoJob?: (() => Promise<Job>) | undefined
+  readonly ownFigures?: (() => Promise<OwnFigures>) | undefined
   readonly writePacket: (
     job: Job,
     onProgress: (words: string) => void,

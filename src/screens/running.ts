@@ -1,4 +1,5 @@
 import type { JobStore } from '../archive/job-store.ts'
+import type { OwnFigures } from '../figures/own-figures.ts'
 import type { Session } from '../interview/session.ts'
 import type { Job } from '../job/job.ts'
 import type { Day } from '../units/day.ts'
@@ -15,6 +16,8 @@ export interface ProgramPorts {
   readonly newId: () => string
   /** The invented job; read only when it is chosen. */
   readonly demoJob?: (() => Promise<Job>) | undefined
+  /** The person's own figures as their folder has them now: stamped into a job that is begun. Throws InputUnreadable. */
+  readonly ownFigures?: (() => Promise<OwnFigures>) | undefined
   readonly writePacket: (
     job: Job,
     onProgress: (words: string) => void,

@@ -4,15 +4,15 @@ import type { Given } from '../command.ts'
 import { EXIT, type ExitCode } from '../exit-code.ts'
 import { checkedText } from '../message-text.ts'
 import { messageJson } from '../plan-json.ts'
-import { readInput } from '../read-input.ts'
+import { readJob } from '../read-input.ts'
 import type { Surroundings } from '../surroundings.ts'
 
 /** `check JOB`: the messages of the plan. Ends with 3 for a stop, 6 for a confirm without an answer, 0 when clean. */
-export async function check({ files: [name = '-'], json }: Given, around: Surroundings): Promise<ExitCode> {
-  const job = await readInput(name, around)
+export async function check(given: Given, around: Surroundings): Promise<ExitCode> {
+  const job = await readJob(given, around)
   const { messages } = makePlan(job, 'thorough')
   const unanswered = waitingConfirms(job, messages)
-  if (json) {
+  if (given.json) {
     around.print(
       JSON.stringify(
         {

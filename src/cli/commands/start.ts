@@ -27,6 +27,7 @@ export async function start(around: Surroundings): Promise<number> {
     env,
     stdin,
     stdout,
+    ownFigures: async () => (await import('../own-figures.ts')).readOwnFigures(around),
     demoJob: async () => (await import('./demo.ts')).demoJob(around),
     writePacket: async (job, onProgress) => {
       const { orderPacket } = await import('../order-packet.ts')
