@@ -1,4 +1,5 @@
 import type { Box } from '../plan/boxes/boxes.ts'
+import type { Drawer } from '../plan/fronts/drawers.ts'
 import type { Leaf } from '../plan/fronts/fronts.ts'
 import type { Breast } from '../plan/mantel/mantel.ts'
 import type { Layout, StickPlan } from '../plan/panels/panels.ts'
@@ -90,6 +91,17 @@ export const HELPER_LEAF = [
   'waitsFor',
 ] as const satisfies readonly (keyof Leaf)[]
 export type HelperLeaf = Pick<Leaf, (typeof HELPER_LEAF)[number]>
+
+export const HELPER_DRAWER = [
+  'box',
+  'mark',
+  'x',
+  'z',
+  'width',
+  'height',
+  'waitsFor',
+] as const satisfies readonly (keyof Drawer)[]
+export type HelperDrawer = Pick<Drawer, (typeof HELPER_DRAWER)[number]>
 
 export const HELPER_SHELF = [
   'bay',

@@ -18,6 +18,7 @@ import {
   type ClientPrice,
   HELPER_BOX,
   HELPER_BREAST,
+  HELPER_DRAWER,
   HELPER_JOINT,
   HELPER_LAYOUT,
   HELPER_LEAF,
@@ -27,6 +28,7 @@ import {
   HELPER_TASK,
   HELPER_WALL,
   type HelperBox,
+  type HelperDrawer,
   type HelperJoint,
   type HelperLayout,
   type HelperLeaf,
@@ -71,6 +73,7 @@ export interface ForHelper {
   readonly walls: readonly HelperWall[]
   readonly boxes: readonly HelperBox[]
   readonly leaves: readonly HelperLeaf[]
+  readonly drawers: readonly HelperDrawer[]
   readonly shelves: readonly HelperShelf[]
   readonly breasts: readonly Pick<Breast, (typeof HELPER_BREAST)[number]>[]
   readonly joints: readonly HelperJoint[]
@@ -192,6 +195,7 @@ const wallShare = (plan: Plan) => ({
   walls: plan.survey.walls.map((wall) => helperWall(wall, plan)),
   boxes: plan.boxes.boxes.map((box): HelperBox => only(box, HELPER_BOX)),
   leaves: plan.fronts.leaves.map((leaf): HelperLeaf => only(leaf, HELPER_LEAF)),
+  drawers: plan.fronts.drawers.map((drawer): HelperDrawer => only(drawer, HELPER_DRAWER)),
   shelves: plan.shelves.shelves.map((shelf): HelperShelf => only(shelf, HELPER_SHELF)),
   breasts: plan.mantel.breasts.map((breast) => only(breast, HELPER_BREAST)),
 })

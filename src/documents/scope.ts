@@ -1,3 +1,5 @@
+import { FRONTS } from '../kinds/front/list.ts'
+import type { Front } from '../plan/fronts/front.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { NamedBay } from '../things/place.ts'
 import { counted } from './counted.ts'
@@ -25,12 +27,14 @@ export function scopeOf(plan: Plan): readonly ScopeLine[] {
 function boxWords(plan: Plan, bay: NamedBay): readonly string[] {
   const boxes = plan.boxes.boxes.filter((b) => b.run.bay.id === bay.id)
   if (boxes.length === 0) return []
-  const leaves = plan.fronts.leaves.filter((leaf) => leaf.box.run.bay.id === bay.id).length
-  const doors = leaves === 0 ? 'open' : `with ${counted(leaves, `${doorWord(plan)}door`)}`
-  return [`${counted(boxes.length, 'cabinet')} ${doors}`]
+  const { leaves, drawers, style } = plan.fronts
+  const here = (fronts: readonly Front[]) => fronts.filter((front) => front.box.run.bay.id === bay.id).length
+  const fronts = [
+    ...(here(leaves) === 0 || style === 'none' ? [] : [counted(here(leaves), FRONTS[style].door)]),
+    ...(here(drawers) === 0 ? [] : [counted(here(drawers), 'drawer')]),
+  ]
+  return [`${counted(boxes.length, 'cabinet')} ${fronts.length === 0 ? 'open' : `with ${listed(fronts)}`}`]
 }
-
-const doorWord = (plan: Plan): string => (plan.fronts.style === 'framed' ? 'framed ' : '')
 
 function counterWords(plan: Plan, bay: NamedBay): readonly string[] {
   const top = plan.tops.counterTop.get(bay.id)

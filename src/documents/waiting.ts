@@ -11,7 +11,7 @@ export interface Waiting {
 
 /** Every measurement something waits for, most waiting first. */
 export function waitingFor(plan: Plan): readonly Waiting[] {
-  const marked = [...plan.parts, ...plan.fronts.leaves, ...plan.shelves.shelves]
+  const marked = [...plan.parts, ...plan.fronts.leaves, ...plan.fronts.drawers, ...plan.shelves.shelves]
   const keys = new Set<QuestionKey>([
     ...marked.flatMap((m) => m.waitsFor),
     ...plan.mantel.breasts.flatMap((b) => b.waitsFor),

@@ -38,6 +38,7 @@ export function elevation(
   const signs = look.signs === 'unicode' ? BLOCKS : ASCII
   drawBreasts(grid, plan, signs)
   drawBoxes(grid, plan, signs)
+  drawDrawers(grid, plan, signs)
   drawShelves(grid, plan, signs)
   for (const wall of walls) {
     grid.column(wall.originX, ZERO, height, signs.wall)
@@ -73,6 +74,15 @@ function drawBoxes(grid: Grid, plan: Plan, signs: Signs): void {
     grid.column(sum(x, box.width), box.run.z0, box.run.z1, signs.edge)
     grid.row(x, sum(x, box.width), box.run.z1, signs.flat)
     if (box.run.z0 > 0) grid.row(x, sum(x, box.width), ZERO, signs.base)
+  }
+}
+
+/** The lower edge of each drawer front, inside its box; the lowest stands on the box's own line. */
+function drawDrawers(grid: Grid, plan: Plan, signs: Signs): void {
+  const inset = over(grid.unit, 1)
+  for (const { box, x, width, z } of plan.fronts.drawers) {
+    const left = sum(originOf(plan, box.run.bay.id), x, inset)
+    grid.row(left, sum(left, less(width, inset, inset)), z, signs.thin)
   }
 }
 

@@ -41,8 +41,12 @@ export const leafOf = (given: Partial<Leaf> = {}): Leaf => ({
   hinges: 2,
   cups: [millimetres(100), millimetres(655.5)],
   cupFromEdge: millimetres(22.5),
+  plates: [millimetres(101.5), millimetres(657)],
+  overlay: millimetres(16.5),
+  arm: 'straight arm',
   handleHoles: [{ fromHandleEdge: millimetres(30), fromTop: millimetres(75) }],
   mass: kilograms(6.1),
   waitsFor: [],
+  from: { width: { id: 'fronts.leaf-width' }, height: { id: 'fronts.face-height' } },
   ...given,
 })

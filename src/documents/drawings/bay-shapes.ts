@@ -92,16 +92,16 @@ const seenFromFront = ({ placement: { x, z, dx, dz } }: HelperPart): DrawingBox 
 
 function boxShapes(bay: NamedBay, view: ForHelper, originX: Length, words: Words): readonly Shape[] {
   const boxes = view.boxes.filter((box) => box.run.bay.id === bay.id)
-  const leaves = view.leaves.filter((leaf) => leaf.box.run.bay.id === bay.id)
+  const fronts = [...view.leaves, ...view.drawers].filter((front) => front.box.run.bay.id === bay.id)
   return [
     ...boxes.flatMap((box) => {
       const seen = { x: sum(originX, box.x), z: box.run.z0, width: box.width, height: box.height }
-      const open = leaves.every((leaf) => leaf.box.id !== box.id)
+      const open = fronts.every((front) => front.box.id !== box.id)
       return [rectangle(seen, 'edge'), ...(open ? words(seen, box.mark) : [])]
     }),
-    ...leaves.flatMap((leaf) => {
-      const seen = { x: sum(originX, leaf.x), z: leaf.z, width: leaf.width, height: leaf.height }
-      return [rectangle(seen, 'thin'), ...words(seen, leaf.mark)]
+    ...fronts.flatMap((front) => {
+      const seen = { x: sum(originX, front.x), z: front.z, width: front.width, height: front.height }
+      return [rectangle(seen, 'thin'), ...words(seen, front.mark)]
     }),
   ]
 }

@@ -2,7 +2,7 @@ import type { ForHelper } from '../audience.ts'
 import type { HelperTask } from '../audience-fields.ts'
 import { HOLD, isHeld } from '../held.ts'
 
-type Known = Pick<ForHelper, 'parts' | 'leaves' | 'shelves' | 'boxes' | 'breasts' | 'bays'>
+type Known = Pick<ForHelper, 'parts' | 'leaves' | 'drawers' | 'shelves' | 'boxes' | 'breasts' | 'bays'>
 
 /** A task whose set-out gives no size of what waits for a measurement: such a line names the piece and says HOLD. */
 export function withoutHeldSizes(task: HelperTask, known: Known): HelperTask {
@@ -19,10 +19,12 @@ export function withoutHeldSizes(task: HelperTask, known: Known): HelperTask {
 const wordsOf = (line: string): readonly string[] => line.split(/[^A-Za-z0-9-]+/)
 
 /** Marks of all pieces that wait, and of the boxes they make. */
-function heldMarks({ parts, leaves, shelves, boxes }: Known): ReadonlySet<string> {
+function heldMarks({ parts, leaves, drawers, shelves, boxes }: Known): ReadonlySet<string> {
   const pieces = parts.filter(isHeld)
   return new Set([
-    ...[...pieces, ...leaves.filter(isHeld), ...shelves.filter(isHeld)].map((piece) => piece.mark),
+    ...[...pieces, ...leaves.filter(isHeld), ...drawers.filter(isHeld), ...shelves.filter(isHeld)].map(
+      (piece) => piece.mark,
+    ),
     ...boxes.filter((box) => pieces.some((part) => part.id.startsWith(`${box.id}/`))).map((box) => box.mark),
   ])
 }

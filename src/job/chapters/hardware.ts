@@ -1,3 +1,4 @@
+import { HANDLES, HINGES, SHELF_PINS } from '../../figures/hardware.ts'
 import { FRONTS } from '../../kinds/front/list.ts'
 import { optionsOf } from '../../kinds/options.ts'
 import type { Look } from '../../things/field.ts'
@@ -19,7 +20,8 @@ export const doors = choiceField(
   },
   { yes: 'doors', no: 'open boxes' },
 )
-const withDoors = (look: Look) => hasRun(look) && look(doors) !== 'no'
+/** Boxes have fronts: leaves, and drawers where they are asked for. */
+export const withDoors = (look: Look) => hasRun(look) && look(doors) !== 'no'
 export const frontStyle = choiceField(
   {
     ...at,
@@ -49,7 +51,7 @@ export const stileWidth = lengthField(
     short: 'stile width',
     asks: () => 'How wide are stiles and rails?',
     why: 'The frame you see round each panel.',
-    when: (look) => withDoors(look) && look(frontStyle) === 'framed',
+    when: (look) => withDoors(look) && FRONTS[look(frontStyle) ?? 'slab'].asksFrame,
   },
   range(1, 6, 25, 150),
 )
@@ -71,22 +73,23 @@ export const hinge = choiceField(
     id: 'hinge',
     short: 'hinges',
     asks: () => 'Which hinges?',
-    why: 'Soft-close costs about one unit more for each hinge.',
+    why: 'Soft-close costs about one unit more for each hinge; a wide one opens past the next door.',
     when: withDoors,
   },
-  { 'soft-close': 'cup hinge, soft-close', plain: 'cup hinge, plain' },
+  optionsOf(HINGES),
 )
 export const hingeSheet = lengthsField(
   {
     ...at,
     id: 'hingeSheet',
     short: 'hinge sheet',
-    asks: () => 'From the hinge’s sheet: cup diameter, cup centre from the edge, depth?',
+    asks: () => 'From the hinge’s sheet: cup diameter, cup centre from the edge, depth, plate behind the front edge?',
     why: 'Generic figures stand until the sheet is here.',
+    help: 'All four in this order; without the last one the usual distance of the plate stands.',
     when: withDoors,
   },
   range(0.2, 3, 5, 75),
-  { least: 3, most: 3, labels: ['diameter', 'from the edge', 'depth'] },
+  { least: 3, most: 4, labels: ['diameter', 'from the edge', 'depth', 'plate set back'] },
 )
 export const handle = choiceField(
   {
@@ -97,7 +100,7 @@ export const handle = choiceField(
     why: 'Holes are set out on every leaf.',
     when: withDoors,
   },
-  { knob: 'a knob', pull: 'a pull with two holes', none: 'none, push to open' },
+  optionsOf(HANDLES),
 )
 export const pullSpacing = lengthField(
   {
@@ -106,9 +109,21 @@ export const pullSpacing = lengthField(
     short: 'pull holes',
     asks: () => 'How far apart are the pull’s holes?',
     why: 'Drilled before painting.',
-    when: (look) => withDoors(look) && look(handle) === 'pull',
+    when: (look) => withDoors(look) && HANDLES[look(handle) ?? '']?.holes === 2,
   },
   range(1, 30, 30, 750),
+)
+
+export const shelfPin = choiceField(
+  {
+    ...at,
+    id: 'shelfPin',
+    short: 'shelf pins',
+    asks: () => 'What do the loose shelves sit on?',
+    why: 'Sleeves keep the holes round where shelves are moved often.',
+    when: hasRun,
+  },
+  optionsOf(SHELF_PINS),
 )
 
 export const HARDWARE_FIELDS = [
@@ -121,4 +136,5 @@ export const HARDWARE_FIELDS = [
   hingeSheet,
   handle,
   pullSpacing,
+  shelfPin,
 ] as const

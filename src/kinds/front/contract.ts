@@ -1,4 +1,6 @@
 import type { Figures } from '../../figures/figures.ts'
+import type { Ref } from '../../things/formula.ts'
+import type { SizesFrom } from '../../things/part.ts'
 import type { Length } from '../../units/length.ts'
 
 /** Finished outside of one leaf, and the frame drawn or cut on it. */
@@ -8,6 +10,8 @@ export interface LeafSize {
   readonly thickness: Length
   /** Width of stiles and rails. */
   readonly frame: Length
+  /** What its height and width are worked out by. */
+  readonly from: { readonly width: Ref; readonly height: Ref }
   readonly figures: Figures
 }
 
@@ -27,12 +31,19 @@ export interface LeafPiece {
   readonly at: { readonly x: Length; readonly y: Length; readonly z: Length }
   /** Which way its length lies. */
   readonly lies: 'upright' | 'across'
+  readonly from: SizesFrom
 }
 
 /** What the rest of the plan asks of a kind of door or drawer front. */
 export interface FrontKind {
   readonly id: string
   readonly says: string
+  /** A door of this kind in the client's words. */
+  readonly door: string
+  /** Row of the rates: hours to make one. */
+  readonly rate: 'leaf-framed' | 'leaf-routed' | 'leaf-slab'
+  /** Whether it has stiles and rails whose width is asked. */
+  readonly asksFrame: boolean
   readonly pieces: (leaf: LeafSize) => readonly LeafPiece[]
   /** Smaller way of the panel or field inside the frame; undefined where there is none. */
   readonly field: (leaf: LeafSize) => Length | undefined

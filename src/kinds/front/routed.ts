@@ -1,5 +1,6 @@
-import { less, over, shortest, times } from '../../units/length.ts'
+import { less, shortest, times } from '../../units/length.ts'
 import type { FrontKind, LeafSize } from './contract.ts'
+import { onStile } from './front-sizes.ts'
 import { blankOf } from './slab.ts'
 
 const fieldOf = ({ width, height, frame }: LeafSize) =>
@@ -9,7 +10,10 @@ const fieldOf = ({ width, height, frame }: LeafSize) =>
 export const routedFront = {
   id: 'routed',
   says: 'routed from one blank',
+  door: 'door',
+  rate: 'leaf-routed',
+  asksFrame: false,
   pieces: (leaf) => [blankOf(leaf, [{ says: 'field routed this far in from all four edges:', length: leaf.frame }])],
   field: fieldOf,
-  handleIn: ({ frame }) => over(frame, 2),
+  handleIn: ({ frame }) => onStile({ stile: frame }),
 } as const satisfies FrontKind

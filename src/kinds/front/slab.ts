@@ -13,11 +13,15 @@ export const blankOf = (leaf: LeafSize, details: LeafPiece['details']): LeafPiec
   details,
   at: { x: ZERO, y: ZERO, z: ZERO },
   lies: 'upright',
+  from: { length: leaf.from.height, width: leaf.from.width, thickness: { id: 'frontThickness' } },
 })
 
 export const slabFront = {
   id: 'slab',
   says: 'slab, plain',
+  door: 'door',
+  rate: 'leaf-slab',
+  asksFrame: false,
   pieces: (leaf) => [blankOf(leaf, [])],
   field: () => undefined,
   handleIn: ({ figures }) => figures.length('handle.slab-in'),

@@ -6,6 +6,8 @@ import type { Show } from '../../things/show.ts'
 export interface PartPlace {
   readonly role: Role | undefined
   readonly ofBox: boolean
+  /** Which of several pieces it is; undefined for a thing of one piece. */
+  readonly piece?: string | undefined
 }
 
 /** What the rest of the plan asks of something that can be bought in or done outside. */

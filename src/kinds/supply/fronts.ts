@@ -6,9 +6,10 @@ import type { SupplyKind } from './contract.ts'
 /** Doors and drawer fronts made by a shop. */
 export const boughtFronts: SupplyKind = {
   id: 'fronts',
-  says: 'doors',
+  says: 'doors and drawer fronts',
   title: 'Doors',
-  takes: ({ role }) => role === 'D' || role === 'Y',
+  // The pieces of a drawer are its box, made here; its front is whole by then.
+  takes: ({ role, piece }) => role === 'D' || (role === 'Y' && piece === undefined),
   pricedBy: 'piece',
   price: 'price.leaf-made',
   lead: 'lead.fronts',

@@ -5,6 +5,8 @@ export interface FixingLine {
   readonly use: string
   readonly count: number
   readonly unit: 'piece' | 'm' | 'kg' | 'l'
+  /** Row of the prices of one unit, where its kind has its own. */
+  readonly price?: string
 }
 
 /** One line for each id, counts added and uses joined; lines of nothing are left out. */

@@ -51,7 +51,7 @@ export function fixings(context: PlanContext, work: ToFix): FixingPlan {
       ...boxFixings(context, { parts, boxes }),
       ...wall.lines,
       ...runFixings(context, { parts, boxes: boxes.boxes }),
-      ...hardware(context, { boxes: boxes.boxes, leaves: fronts.leaves, parts }),
+      ...hardware(context, { boxes: boxes.boxes, fronts, parts }),
       ...gluing(context, parts),
     ]),
     masses,

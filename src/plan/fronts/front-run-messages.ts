@@ -1,32 +1,36 @@
+import { HINGE_ARMS } from '../../figures/hardware.ts'
+import { carcassThickness } from '../../job/chapters/cabinets.ts'
+import { drawerFrontStyle } from '../../job/chapters/drawers.ts'
 import { frontStyle, frontThickness, leavesPerBox } from '../../job/chapters/hardware.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
-import { nanometres, times } from '../../units/length.ts'
+import { type Length, longest, nanometres, shortest, times, ZERO } from '../../units/length.ts'
 import { kilograms } from '../../units/mass.ts'
-import type { Box, BoxPlan } from '../boxes/boxes.ts'
+import type { Box } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
-import { leafTooBigForHinges, leafTooNarrow, leafTooThin, panelTooSmall } from './front-messages.ts'
+import { parseMark } from '../marks.ts'
+import type { Front } from './front.ts'
+import { hingesDoNotLap, leafTooBigForHinges, leafTooNarrow, leafTooThin, panelTooSmall } from './front-messages.ts'
 import type { Leaf } from './fronts.ts'
 import { hingeCount } from './hinges.ts'
 import type { LeafMake } from './leaves.ts'
 
-/** What stands in the way of the leaves; each kind of trouble is said once a box. */
+/** What stands in the way of the leaves of the boxes that are to have some; each kind of trouble is said once a box. */
 export function frontMessages(
   context: PlanContext,
-  plan: BoxPlan,
+  hung: readonly Box[],
   make: LeafMake,
   leaves: readonly Leaf[],
 ): readonly Message[] {
-  const [firstBox] = plan.boxes
-  if (firstBox === undefined) return []
+  if (hung.length === 0) return []
   return [
     ...tooThin(context, make),
-    ...plan.boxes.flatMap((box) => {
+    ...hung.flatMap((box) => {
       const here = leaves.filter((l) => l.box.id === box.id)
       const leaf = here[0]
       return leaf === undefined
         ? [tooNarrow(context, make, box)]
-        : [...smallPanel(context, make, leaf), ...tooBig(context, leaf, here.length)]
+        : [...smallPanel(context, make, leaf), ...tooBig(context, leaf, here.length), ...noArm(context, here)]
     }),
   ]
 }
@@ -55,16 +59,22 @@ function tooNarrow(context: PlanContext, make: LeafMake, box: Box): Message {
   return raise(leafTooNarrow, { about: questionKey('job', leavesPerBox), place: placeOf(box), fixes }, values)
 }
 
-function smallPanel(context: PlanContext, make: LeafMake, leaf: Leaf): readonly Message[] {
-  const { figures, show, cut } = context
-  const { width, height, thickness } = leaf
-  const field = make.kind.field({ width, height, thickness, frame: make.frame, figures })
+/** A frame with too little inside it. */
+export function smallPanel(
+  { figures, show, cut }: PlanContext,
+  make: Pick<LeafMake, 'kind' | 'frame'>,
+  front: Front,
+): readonly Message[] {
+  const { width, height, thickness, from } = front
+  const field = make.kind.field({ width, height, thickness, from, frame: make.frame, figures })
   const least = figures.length('door.panel-least')
   if (field === undefined || field >= least) return []
-  const key = questionKey('job', frontStyle)
-  const fixes = [{ says: 'slab doors', answers: [{ key, value: 'slab' }] }]
-  const values = { panel: show.withUnit(cut.near(field)), least: show.withUnit(least) }
-  return [raise(panelTooSmall, { about: key, place: placeOf(leaf.box), part: leaf.id, fixes }, values)]
+  const drawer = parseMark(front.mark)?.role === 'Y'
+  const key = questionKey('job', drawer ? drawerFrontStyle : frontStyle)
+  const fixes = [{ says: drawer ? 'slab drawer fronts' : 'slab doors', answers: [{ key, value: 'slab' }] }]
+  const what = drawer ? 'drawer front' : 'leaf'
+  const values = { what, panel: show.withUnit(cut.near(field)), least: show.withUnit(least) }
+  return [raise(panelTooSmall, { about: key, place: placeOf(front.box), part: front.id, fixes }, values)]
 }
 
 const leavesFix = (value: number): Fix => ({
@@ -98,3 +108,22 @@ function tooBig(context: PlanContext, leaf: Leaf, count: number): readonly Messa
   const where = { about: questionKey('job', leavesPerBox), place: placeOf(leaf.box), part: leaf.id, fixes }
   return [raise(leafTooBigForHinges, where, values)]
 }
+
+/** A hinge that laps as far as the leaf does over its box side is not in the list. */
+function noArm({ figures, show }: PlanContext, leaves: readonly Leaf[]): readonly Message[] {
+  const leaf = leaves.find(({ arm }) => arm === undefined)
+  if (leaf === undefined) return []
+  const edge = (arm: string, end: 'least' | 'most') => figures.length(`hinge-arm.${arm}.${end}`)
+  const ids = HINGE_ARMS.map(({ id }) => id)
+  const values = {
+    overlay: show.withUnit(leaf.overlay),
+    least: show.withUnit(shortestOf(ids.map((id) => edge(id, 'least')))),
+    most: show.withUnit(longestOf(ids.map((id) => edge(id, 'most')))),
+  }
+  const where = { about: questionKey('job', carcassThickness), place: placeOf(leaf.box), part: leaf.id }
+  return [raise(hingesDoNotLap, where, values)]
+}
+
+const shortestOf = (lengths: readonly Length[]): Length => shortest(...firstAndRest(lengths))
+const longestOf = (lengths: readonly Length[]): Length => longest(...firstAndRest(lengths))
+const firstAndRest = ([first = ZERO, ...rest]: readonly Length[]): readonly [Length, ...Length[]] => [first, ...rest]

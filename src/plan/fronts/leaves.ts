@@ -1,14 +1,17 @@
-import type { FrontKind } from '../../kinds/front/contract.ts'
-import { inMetres, type Length, less, over, sum, times, ZERO } from '../../units/length.ts'
+import type { FrontKind, LeafSize } from '../../kinds/front/contract.ts'
+import { formula, type Ref, within } from '../../things/formula.ts'
+import { type Length, less, over, sum, times, ZERO } from '../../units/length.ts'
 import { kilograms, type Mass } from '../../units/mass.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
+import { pieceMass } from '../fixings/masses.ts'
 import { boxPartMark } from '../marks.ts'
 import type { CupFigures, HandleChoice } from './door-choices.ts'
+import type { Face } from './face.ts'
 import type { Leaf } from './fronts.ts'
 import { handleHoles } from './handles.ts'
-import { cupCentres, hingeCount } from './hinges.ts'
-import { leafMargins, leafWidth } from './leaf-widths.ts'
+import { armFor, cupCentres, cupsClearOf, hingeCount, hingeOverlay, mostHinges } from './hinges.ts'
+import { leafWidth } from './leaf-widths.ts'
 
 /** How all leaves of the job are made and hung. */
 export interface LeafMake {
@@ -21,57 +24,129 @@ export interface LeafMake {
   readonly carcass: Length
 }
 
-/** Hinges put on a leaf the tables do not reach; the stop that says so is raised beside it. */
-const MOST_HINGES = 5
+/** Where the leaves of one box stand: the whole face, or what its drawers leave. */
+export type LeafFace = Face & { readonly heightFrom: Ref }
+
+/** A leaf lower than this has no room for its two cups. */
+export const leastLeafHeight = (context: PlanContext): Length => times(context.figures.length('hinge.cup-end'), 2)
 
 /** The leaves of one box from the left, all equal; what rounding leaves over opens the gaps between them. */
 export function leavesOf(
   context: PlanContext,
   plan: BoxPlan,
   make: LeafMake,
-  box: Box,
-  count: number,
+  face: LeafFace,
+  leaves: number,
 ): readonly Leaf[] {
   const { figures, cut } = context
-  const margins = leafMargins(context, box, plan)
-  const room = less(box.width, margins.left, margins.right)
-  const width = leafWidth({ room, gap: figures.length('door.gap'), count, cut })
-  const bottom = figures.length('door.reveal-bottom')
-  const height = cut.downHalf(less(box.height, figures.length('door.reveal-top'), bottom))
+  const { height } = face
+  const width = leafWidth({ leafRoom: face.width, gap: figures.length('door.gap'), leaves, cut })
   // Narrower than twice the cup's distance from the edge: nothing to hang; said by a stop.
-  if (width <= times(make.cup.fromEdge, 2) || height <= times(figures.length('hinge.cup-end'), 2)) return []
-  const mass = massOf(context, make, width, height)
-  const hinges = hingeCount({ height, width, mass, figures }) ?? MOST_HINGES
-  const spread = count === 1 ? ZERO : over(less(room, width), count - 1)
-  const z = sum(box.run.z0, bottom)
-  return Array.from({ length: count }, (_, i): Leaf => {
-    const hingeSide = hingeSideOf(context, plan, box, { index: i, count })
-    return {
-      box,
-      mark: boxPartMark(box.run.bay, box.number, 'D', i + 1),
-      id: `${box.id}/leaf-${i + 1}`,
-      x: sum(box.x, margins.left, times(spread, i)),
-      z,
-      width,
-      height,
-      thickness: make.thickness,
-      hingeSide,
-      hinges,
-      cups: cupCentres({ height, count: hinges, fromEnd: figures.length('hinge.cup-end'), cut }),
-      cupFromEdge: make.cup.fromEdge,
-      handleHoles: handleHoles(context, make, { run: box.run, top: sum(z, height) }),
-      mass,
-      waitsFor: box.waitsFor,
-    }
+  if (width <= times(make.cup.fromEdge, 2) || height <= leastLeafHeight(context)) return []
+  const spread = leaves === 1 ? ZERO : over(less(face.width, width), leaves - 1)
+  return Array.from({ length: leaves }, (_, i) =>
+    within(`${face.box.id}/leaf-${i + 1}`, () =>
+      leafAt(context, plan, make, face, { index: i, count: leaves, width, x: sum(face.x, times(spread, i)) }),
+    ),
+  )
+}
+
+interface LeafPlace {
+  readonly index: number
+  readonly count: number
+  readonly width: Length
+  readonly x: Length
+}
+
+function leafAt(context: PlanContext, plan: BoxPlan, make: LeafMake, face: LeafFace, at: LeafPlace): Leaf {
+  const { figures } = context
+  const { box, z, height } = face
+  const { width, x } = at
+  const from = { width: leafWidth, height: face.heightFrom }
+  const mass = massOfFront(context, make, { width, height, from })
+  const hinges = hingeCount({ height, width, mass, figures }) ?? mostHinges
+  const hingeSide = hingeSideOf(context, plan, box, at)
+  const margin = hingeSide === 'left' ? less(x, box.x) : less(sum(box.x, box.width), sum(x, width))
+  const overlay = hingeOverlay({ carcassThickness: make.carcass, margin })
+  const cups = cupsOf(context, plan, { box, z, height, hinges })
+  return {
+    box,
+    mark: boxPartMark(box.run.bay, box.number, 'D', at.index + 1),
+    id: `${box.id}/leaf-${at.index + 1}`,
+    x,
+    z,
+    width,
+    height,
+    thickness: make.thickness,
+    hingeSide,
+    hinges,
+    cups,
+    plates: cups.map((cup) => plateHeight({ cup, leafUp: less(z, box.run.z0) })),
+    overlay,
+    arm: armFor(overlay, figures)?.says,
+    cupFromEdge: make.cup.fromEdge,
+    handleHoles: handleHoles(context, make, { run: box.run, bottom: z, top: sum(z, height) }),
+    mass,
+    waitsFor: box.waitsFor,
+    from,
+  }
+}
+
+/** Centre of a hinge plate from the lower edge of its box: a set-out number. */
+export const plateHeight = formula<{ cup: Length; leafUp: Length }, Length>(
+  {
+    id: 'fronts.plate',
+    plain: 'cup centre from the leaf’s lower end + leaf above the lower edge of the box',
+    source: 'geometry',
+    from: { cup: [{ id: 'fronts.cups' }, { id: 'fronts.cup-clear' }] },
+  },
+  ({ cup, leafUp }) => sum(cup, leafUp),
+)
+
+interface CupWork {
+  readonly box: Box
+  readonly z: Length
+  readonly height: Length
+  readonly hinges: number
+}
+
+/** Cup centres of a leaf, slid clear of whatever level panel is fixed across its box behind it. */
+function cupsOf({ figures, cut }: PlanContext, plan: BoxPlan, { box, z, height, hinges }: CupWork): readonly Length[] {
+  const even = cupCentres({ leafHeight: height, hinges, cupEnd: figures.length('hinge.cup-end'), cut })
+  const behind = plan.contribution.parts
+    .filter((part) => part.id.startsWith(`${box.id}/`) && isFixedAcross(part.id))
+    .map(({ placement }) => ({ from: less(placement.z, z), to: less(sum(placement.z, placement.dz), z) }))
+    .filter(({ from, to }) => to > 0 && from < height)
+  return cupsClearOf(even, behind, { height, cupClear: figures.length('hinge.cup-clear'), cut })
+}
+
+const isFixedAcross = (id: string): boolean => /\/fixed-shelf/.test(id)
+
+/** Mass of a leaf or drawer front: the sum of its pieces. */
+export function massOfFront(
+  { figures }: PlanContext,
+  make: Pick<LeafMake, 'kind' | 'thickness' | 'frame'>,
+  size: Pick<LeafSize, 'width' | 'height' | 'from'>,
+): Mass {
+  const density = figures.number('density.mdf')
+  const pieces = make.kind.pieces({ ...size, thickness: make.thickness, frame: make.frame, figures })
+  return leafMass({
+    pieceMasses: pieces.map(({ length, width, thickness }) => pieceMass({ length, width, thickness, density })),
   })
 }
 
-function massOf(context: PlanContext, make: LeafMake, width: Length, height: Length): Mass {
-  const { figures } = context
-  const pieces = make.kind.pieces({ width, height, thickness: make.thickness, frame: make.frame, figures })
-  const volume = pieces.reduce((v, p) => v + inMetres(p.length) * inMetres(p.width) * inMetres(p.thickness), 0)
-  return kilograms(volume * figures.number('density.mdf'))
-}
+/** Mass of one leaf, kg. */
+export const leafMass = formula<{ pieceMasses: readonly Mass[] }, Mass>(
+  {
+    id: 'fronts.leaf-mass',
+    plain: 'sum of its pieces',
+    source: 'geometry',
+    gives: 'mass',
+    from: { pieceMasses: pieceMass },
+    units: { pieceMasses: 'mass' },
+  },
+  ({ pieceMasses }) => kilograms(pieceMasses.reduce((total, mass) => total + mass, 0)),
+)
 
 /**
  * A pair hangs on its two outer edges. A single leaf hangs on the side of a wall filler beside it, else on the side
@@ -84,7 +159,7 @@ function hingeSideOf(
   at: { readonly index: number; readonly count: number },
 ): Leaf['hingeSide'] {
   if (at.count > 1) return at.index < at.count / 2 ? 'left' : 'right'
-  const boxes = plan.boxes.filter((b) => b.run.bay.id === box.run.bay.id).length
+  const boxes = Math.max(...plan.boxes.filter((b) => b.run.bay.id === box.run.bay.id).map((b) => b.number))
   if (boxes === 1) return singleBoxSide(context, box)
   return box.number <= boxes / 2 ? 'left' : 'right'
 }

@@ -13,17 +13,6 @@ export const legsLeftOut = messageKind<Record<string, never>>({
   }),
 })
 
-export const drawersLeftOut = messageKind<Record<string, never>>({
-  code: 'N41',
-  weight: 'note',
-  source: PRACTICE,
-  says: () => ({
-    short: 'Drawers are not planned: every box has doors.',
-    why: 'Drawers need their slides’ own clearances.',
-    todo: 'Cut drawers of your own by the sheet of their slides.',
-  }),
-})
-
 export const crownReturnsLeftOut = messageKind<Record<string, never>>({
   code: 'N42',
   weight: 'note',

@@ -1,5 +1,4 @@
 import { crownFate, kick } from '../../job/chapters/cabinets.ts'
-import { doors } from '../../job/chapters/hardware.ts'
 import { boxesWay, frontsWay, sprayingWay } from '../../job/chapters/make-or-buy.ts'
 import { mantel } from '../../job/chapters/mantel.ts'
 import { questionKey } from '../../things/field.ts'
@@ -9,7 +8,6 @@ import { parseMark } from '../marks.ts'
 import {
   breakEvenLeftOut,
   crownReturnsLeftOut,
-  drawersLeftOut,
   legsLeftOut,
   levellersLeftOut,
   readyMadeLeftOut,
@@ -17,7 +15,7 @@ import {
 
 /** What this plan does not work out though the job touches it, each said once and only where it matters. */
 export function leftOut(built: Built): readonly Message[] {
-  const { mantel: mantels, fronts, slots, survey, parts } = built
+  const { mantel: mantels, slots, survey, parts } = built
   const withMantel = mantels.breasts.find((breast) => breast.mantel !== undefined)
   const crownCut = !slots.levels.crownKept && survey.walls.some((wall) => wall.crown.drop > 0)
   const ofJob = (field: { readonly id: string }) => ({ about: questionKey('job', field), place: 'whole wall' })
@@ -25,7 +23,6 @@ export function leftOut(built: Built): readonly Message[] {
     ...(withMantel === undefined
       ? []
       : [raise(legsLeftOut, { about: questionKey(withMantel.bay.id, mantel), place: withMantel.bay.name }, {})]),
-    ...(fronts.leaves.length === 0 ? [] : [raise(drawersLeftOut, ofJob(doors), {})]),
     ...(crownCut && slots.runs.length > 0 ? [raise(crownReturnsLeftOut, ofJob(crownFate), {})] : []),
     ...(parts.some((part) => parseMark(part.mark)?.role === 'U') ? [raise(levellersLeftOut, ofJob(kick), {})] : []),
     ...bought(built),

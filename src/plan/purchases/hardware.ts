@@ -1,11 +1,9 @@
-import { hinge } from '../../job/chapters/hardware.ts'
 import type { Purchase } from '../../things/supplies.ts'
 import { roundMoney } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import { filledHoles } from '../fixings/filled-holes.ts'
 import type { FixingLine } from '../fixings/fixing-line.ts'
-import { lookAt } from '../settle.ts'
 
 /** How one kind of hardware is sold. */
 interface Sold {
@@ -22,7 +20,8 @@ interface Sold {
 /** The first that fits the line's id counts. */
 const SOLD: readonly Sold[] = [
   { test: /shelf-pin/, price: 'price.shelf-pin', pack: 'pack.small', spare: false, firstUsedBy: 'D6' },
-  { test: /hinge/, price: 'price.hinge-soft', spare: false, firstUsedBy: 'D5' },
+  { test: /^hinge/, price: 'price.hinge-soft', spare: false, firstUsedBy: 'D5' },
+  { test: /^slide/, price: 'price.slide-side', spare: false, firstUsedBy: 'D6' },
   { test: /push/, price: 'price.push-latch', spare: false, firstUsedBy: 'D5' },
   { test: /handle|knob|pull/, price: 'price.handle', spare: false, firstUsedBy: 'D5' },
   { test: /bumper/, price: 'price.bumper', pack: 'pack.small', spare: false, firstUsedBy: 'D6' },
@@ -86,15 +85,9 @@ function packed(context: PlanContext, line: FixingLine): Purchase {
     packSize,
     packs: Math.ceil(need / packSize - HAIR),
     spare: sold.spare ? 'a tenth spare is in the need' : '',
-    priceEach: roundMoney(figures.number(priceRow(context, sold)) * (sold.soldWhole === true ? 1 : packSize)),
+    priceEach: roundMoney(figures.number(line.price ?? sold.price) * (sold.soldWhole === true ? 1 : packSize)),
     priceKnown: 'invented',
     firstUsedBy: sold.firstUsedBy,
   }
 }
 const HAIR = 1e-9
-
-/** Plain and soft-close hinges differ by about one unit of money each. */
-function priceRow(context: PlanContext, sold: Sold): string {
-  const plain = lookAt(context.job, context.settle.used, undefined)(hinge) === 'plain'
-  return sold.price === 'price.hinge-soft' && plain ? 'price.hinge-plain' : sold.price
-}

@@ -27,7 +27,7 @@ import type { PlanContext } from '../context.ts'
 import type { FrontPlan } from '../fronts/fronts.ts'
 import { parseMark } from '../marks.ts'
 import { drillingFor, withFrontDetails } from './front-request.ts'
-import { withWholeLeaves } from './leaf-part.ts'
+import { withWholeFronts } from './whole-front.ts'
 
 export type { RequestLine } from '../../things/request.ts'
 
@@ -71,12 +71,12 @@ export const ownHoursToBuy = formula(
 /** Who makes what: parts that are bought leave the cut list for one request each; the leaf's pieces become one leaf. */
 export function supply(context: PlanContext, parts: readonly Part[], fronts: FrontPlan): SupplyPlan {
   const ways = waysOf(context)
-  const whole = ways.fronts === 'buy' ? withFrontDetails(context, withWholeLeaves(parts, fronts.leaves), fronts) : parts
+  const whole = ways.fronts === 'buy' ? withFrontDetails(context, withWholeFronts(parts, fronts), fronts) : parts
   const supplied = whole.map((part) => ({ ...part, supply: supplierOf(part, ways) }))
   const asked = {
     boxes: supplied.filter((part) => part.supply === 'boxes'),
     fronts: supplied.filter((part) => part.supply === 'fronts'),
-    spraying: withWholeLeaves(supplied, fronts.leaves).filter((part) => part.coat?.surface === 'built-in'),
+    spraying: withWholeFronts(supplied, fronts).filter((part) => part.coat?.surface === 'built-in'),
   }
   const requests = KINDS.filter((id) => ways[id] === 'buy' && asked[id].length > 0).map((id) =>
     requestOf(context, SUPPLIES[id], { parts: asked[id], fronts }),
@@ -106,7 +106,7 @@ function waysOf({ settle, bays }: PlanContext): Ways {
 
 function supplierOf(part: Part, ways: Ways): Part['supply'] {
   const mark = parseMark(part.mark)
-  const place = { role: mark?.role, ofBox: mark?.box !== undefined }
+  const place = { role: mark?.role, ofBox: mark?.box !== undefined, piece: part.piece }
   if (ways.boxes === 'buy' && SUPPLIES.boxes.takes(place)) return 'boxes'
   return ways.fronts === 'buy' && SUPPLIES.fronts.takes(place) ? 'fronts' : 'made'
 }

@@ -21,5 +21,9 @@ export const CAUTIONS = {
   manual: 'Local code, the appliance’s manual and licensed practice govern what may stand near the fire.',
   cables: 'Before each screw into the wall: detector over the line, no cable or pipe behind it.',
   trade: 'Done by the licensed trade only; you keep the room clear and note what they found.',
+  climbing:
+    'Drawers: a child who climbs on an open one can fall with it. Shown to the client; boxes stay fixed to the wall.',
+  lowVoltage:
+    'Lights: you work on the low-voltage side only, with the driver unplugged; the mains side is the electrician’s. Local code and licensed practice govern.',
   noLoad: 'No load on the shelves until the adhesive has had its time.',
 } as const

@@ -1,11 +1,11 @@
-import { handle } from '../../job/chapters/hardware.ts'
 import type { Joint } from '../../things/joint.ts'
 import { inMetres } from '../../units/length.ts'
 import { filledHoles } from '../fixings/filled-holes.ts'
-import { lookAt } from '../settle.ts'
 import { CAUTIONS } from './cautions.ts'
 import { absent, type TaskDraft } from './draft.ts'
 import { effort } from './efforts.ts'
+import { hangingTasks } from './hanging.ts'
+import { lightFitting } from './lights.ts'
 import { ORDERS } from './office.ts'
 import type { Workload } from './workload.ts'
 
@@ -15,8 +15,8 @@ export const finishingTasks = (load: Workload): readonly TaskDraft[] => [
   taping(load),
   ...caulking(load),
   touchUp(load),
-  hanging(load),
-  insides(load),
+  ...hangingTasks(load),
+  lightFitting(load),
   screen(load),
   handOver(load),
   snagVisit(load),
@@ -128,44 +128,6 @@ function touchUp(load: Workload): TaskDraft {
   }
 }
 
-function hanging(load: Workload): TaskDraft {
-  const { leaves } = load.built.fronts
-  const look = lookAt(load.context.job, load.context.settle.used, undefined)
-  const handles = look(handle) === 'none' ? 0 : leaves.length
-  return {
-    id: 'D5',
-    title: 'Hang and adjust the doors, handles on',
-    after: ['D4', 'F4', 'W9', ORDERS.hardware],
-    needed: leaves.length > 0,
-    efforts: [effort('hang', leaves.length), effort('handle', handles)],
-    place: 'site',
-    work: 'hanging',
-    marks: leaves.map((l) => l.mark),
-    tools: ['driver', 'hinge jig', 'straightedge', 'blanket'],
-    setOut: leaves.map((l) => `${l.mark}: hinges ${l.hingeSide}, ${l.hinges} of them.`),
-    checks: ['Gaps even, tops in one line, no leaf touches a wall or the next one.'],
-    cautions: [CAUTIONS.fixFirst],
-  }
-}
-
-function insides(load: Workload): TaskDraft {
-  const { boxes } = load.built.boxes
-  return {
-    id: 'D6',
-    title: 'Loose shelves and bumpers',
-    after: ['D4', 'F4', 'W9', ORDERS.hardware],
-    needed: boxes.some((b) => b.looseShelves > 0) || load.built.fronts.leaves.length > 0,
-    efforts: [effort('inside', boxes.length)],
-    place: 'site',
-    work: 'hanging',
-    marks: boxes.map((b) => b.mark),
-    tools: ['shelf pins', 'bumpers'],
-    setOut: boxes.filter((b) => b.looseShelves > 0).map((b) => `${b.mark}: loose shelves, ${b.looseShelves}.`),
-    checks: ['Every shelf sits on four pins and does not rock.'],
-    cautions: [],
-  }
-}
-
 const screen = (load: Workload): TaskDraft => ({
   id: 'D7',
   title: 'Screen and cables, by the client’s installer',
@@ -187,7 +149,7 @@ const screen = (load: Workload): TaskDraft => ({
 const handOver = (load: Workload): TaskDraft => ({
   id: HAND_OVER,
   title: 'Clean, photographs, chip kit, care sheet, hand over',
-  after: ['D5', 'D6', 'D7', 'D4', 'W9', 'B6', 'A4.1', 'A4.2', 'A4.3'],
+  after: ['D5', 'D6', 'D7', 'D8', 'D4', 'W9', 'B6', 'A4.1', 'A4.2', 'A4.3'],
   needed: load.context.bays.length > 0,
   efforts: [effort('hand-over', 1)],
   place: 'site',
@@ -199,7 +161,11 @@ const handOver = (load: Workload): TaskDraft => ({
     'Each colour labelled with sheen, product and date.',
     'Client shown: load of the shelves, care, when doors may be washed.',
   ],
-  cautions: [CAUTIONS.noLoad, ...(load.built.mantel.breasts.some((b) => b.fuel !== 'none') ? [CAUTIONS.manual] : [])],
+  cautions: [
+    CAUTIONS.noLoad,
+    ...(load.built.fronts.drawers.length > 0 ? [CAUTIONS.climbing] : []),
+    ...(load.built.mantel.breasts.some((b) => b.fuel !== 'none') ? [CAUTIONS.manual] : []),
+  ],
 })
 
 const snagVisit = (load: Workload): TaskDraft => ({

@@ -1,12 +1,16 @@
+import { FRONTS } from '../../kinds/front/list.ts'
+import { checkWords } from '../fronts/door-choices.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
-import { effort, type RateId } from './efforts.ts'
+import { effort } from './efforts.ts'
+import { lightGrooves } from './lights.ts'
 import { ORDERS } from './office.ts'
 import { countOf, marksOf, sized, type Workload } from './workload.ts'
 
 /** Sawing, gluing and drilling. */
 export const shopTasks = (load: Workload): readonly TaskDraft[] => [
   sawing(load),
+  lightGrooves(load),
   boxMaking(load),
   leafMaking(load),
   drilling(load),
@@ -43,65 +47,100 @@ function sawing(load: Workload): TaskDraft {
 }
 
 function boxMaking(load: Workload): TaskDraft {
-  const { boxes } = load.built.boxes
+  const boxes =
+    load.request('boxes') === undefined
+      ? load.built.boxes.boxes.filter((b) => !load.built.carryingIn.builtInRoom.has(b.mark))
+      : []
+  const { drawers, drawerMake } = load.built.fronts
   return {
     id: 'W3',
-    title: 'Put the boxes together',
-    after: ['W1', ORDERS.hardware],
-    needed: boxes.length > 0 && load.request('boxes') === undefined,
-    efforts: [effort('box', boxes.length)],
+    title: boxTitle(boxes.length, drawers.length),
+    after: ['W1', 'W10', ORDERS.hardware],
+    needed: boxes.length + drawers.length > 0,
+    efforts: [effort('box', boxes.length), effort('drawer', drawers.length)],
     place: 'shop',
     work: 'boxes',
     wait: { clockHours: load.dry('clamp'), says: 'glue in clamps' },
-    marks: boxes.map((b) => b.mark),
+    marks: [...boxes, ...drawers].map((b) => b.mark),
     tools: ['driver', 'clamps', 'square', 'pin gun', 'glue'],
-    setOut: boxes.map((b) => `${b.mark}: ${lengths(load, b.width, b.height, b.depth)} outside.`),
-    checks: ['Diagonals of each box equal before the back goes on.', 'Front edges flush.'],
+    setOut: [
+      ...boxes.map((b) => `${b.mark}: ${lengths(load, b.width, b.height, b.depth)} outside.`),
+      ...drawers.map(
+        ({ mark, box, body }) =>
+          `${mark}: drawer box ${lengths(load, body.width, body.height, body.length)} outside; its slides in ${box.mark}, screw line ${load.show.withUnit(body.slideLine)} above the lower edge of the box${checkWords(drawerMake?.known ?? 'generic', 'slide')}.`,
+      ),
+    ],
+    checks: [
+      ...(boxes.length === 0 ? [] : ['Diagonals of each box equal before the back goes on.', 'Front edges flush.']),
+      ...(drawers.length === 0 ? [] : ['Diagonals of each drawer box equal; it runs without a rub from end to end.']),
+    ],
     cautions: [],
   }
+}
+
+function boxTitle(boxes: number, drawers: number): string {
+  if (drawers === 0) return 'Put the boxes together'
+  return boxes === 0 ? 'Put the drawer boxes together, slides in' : 'Put the boxes and drawer boxes together, slides in'
 }
 
 const lengths = (load: Workload, ...all: readonly Parameters<Workload['show']['length']>[0][]): string =>
   all.map((l) => load.show.length(l)).join(' × ')
 
-const LEAF_RATES: Readonly<Record<string, RateId>> = { framed: 'leaf-framed', routed: 'leaf-routed', slab: 'leaf-slab' }
-
 function leafMaking(load: Workload): TaskDraft {
-  const { leaves, style } = load.built.fronts
+  const { leaves, drawers, style } = load.built.fronts
+  const fronts = [...leaves, ...drawers]
   return {
     id: 'W4',
-    title: 'Make the doors',
+    title: leafTitle('Make', leaves.length, drawers.length),
     after: ['W1'],
-    needed: leaves.length > 0 && load.request('fronts') === undefined,
-    efforts: [effort(LEAF_RATES[style] ?? 'leaf-framed', leaves.length)],
+    needed: fronts.length > 0 && load.request('fronts') === undefined,
+    // A drawer front counts as a slab leaf, whatever the doors are.
+    efforts: [
+      effort(style === 'none' ? 'leaf-slab' : FRONTS[style].rate, leaves.length),
+      effort('leaf-slab', drawers.length),
+    ],
     place: 'shop',
     work: 'fronts',
-    marks: leaves.map((l) => l.mark),
+    marks: fronts.map((l) => l.mark),
     tools: ['router or table saw', 'clamps', 'square', 'glue'],
-    setOut: leaves.map((l) => `${l.mark}: ${lengths(load, l.width, l.height, l.thickness)}.`),
+    setOut: fronts.map((l) => `${l.mark}: ${lengths(load, l.width, l.height, l.thickness)}.`),
     checks: ['Each leaf flat on the bench and square by its diagonals.'],
     cautions: [CAUTIONS.saw, CAUTIONS.sawDust],
   }
 }
 
+const leafTitle = (verb: string, leaves: number, drawers: number): string =>
+  `${verb} the ${[...(leaves > 0 ? ['doors'] : []), ...(drawers > 0 ? ['drawer fronts'] : [])].join(' and ') || 'doors'}`
+
 function drilling(load: Workload): TaskDraft {
-  const { leaves } = load.built.fronts
+  const { leaves, drawers } = load.built.fronts
+  const { show } = load
   return {
     id: 'W5',
-    title: 'Drill hinge cups and handle holes',
+    title: leaves.length > 0 ? 'Drill hinge cups and handle holes' : 'Drill handle holes',
     after: ['W4', ORDERS.hardware],
-    needed: leaves.length > 0 && load.request('fronts') === undefined,
-    efforts: [effort('drill', leaves.length)],
+    needed: leaves.length + drawers.length > 0 && load.request('fronts') === undefined,
+    efforts: [effort('drill', leaves.length + drawers.length)],
     place: 'shop',
     work: 'fronts',
-    marks: leaves.map((l) => l.mark),
+    marks: [...leaves, ...drawers].map((l) => l.mark),
     tools: ['drill stand', 'cup drill', 'depth stop', 'scrap of the same thickness'],
-    setOut: leaves.map(
-      (l) =>
-        `${l.mark}, hinges ${l.hingeSide}: cup centres ${load.show.length(l.cupFromEdge)} from that edge, at ${l.cups
-          .map((c) => load.show.length(c))
-          .join(', ')} from the lower end.`,
-    ),
+    setOut: [
+      ...leaves.map((l) => {
+        const cups = `cup centres ${show.length(l.cupFromEdge)} from that edge, at ${l.cups.map(show.length).join(', ')} from the lower end`
+        const holes = l.handleHoles.map((h) => `${show.length(h.fromTop)} from the top`).join(' and ')
+        const [first] = l.handleHoles
+        const handle =
+          first === undefined ? '' : `; handle ${holes}, ${show.length(first.fromHandleEdge)} from the other edge`
+        return `${l.mark}, hinges ${l.hingeSide}: ${cups}${handle}.`
+      }),
+      ...drawers.map(({ mark, holes }) => {
+        const [first] = holes
+        return first === undefined
+          ? `${mark}: no handle holes.`
+          : `${mark}: handle ${holes.map((h) => show.length(h.fromLeft)).join(', ')} from the left edge, ${show.length(first.fromTop)} from the top.`
+      }),
+    ],
     checks: ['One cup in scrap first: the hinge sits flush and the drill point does not show on the face.'],
     cautions: [],
   }
@@ -114,7 +153,7 @@ function gluing(load: Workload): TaskDraft {
   return {
     id: 'W6',
     title: gluingTitle(mantels.length, shelves.length),
-    after: ['W1', ORDERS.hardware],
+    after: ['W1', 'W10', ORDERS.hardware],
     needed: mantels.length + shelves.length > 0,
     efforts: [effort('mantel-glue', mantels.length), effort('shelf-glue', shelves.length)],
     place: 'shop',

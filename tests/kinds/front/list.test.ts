@@ -7,6 +7,8 @@ import { millimetres as mm, sum } from '../../../src/units/length.ts'
 
 const figures = figuresIn('metric')
 const kinds: readonly FrontKind[] = Object.values(FRONTS)
+/** The sizes are given: where they are from does not change a piece. */
+const from = { width: { id: 'fronts.leaf-width' }, height: { id: 'fronts.face-height' } }
 const leaf = fc.record({
   width: fc.integer({ min: 200, max: 600 }).map(mm),
   height: fc.integer({ min: 300, max: 2400 }).map(mm),
@@ -17,7 +19,7 @@ describe.each(kinds.map((kind) => [kind.id, kind] as const))('a %s front', (_id,
   it('has each piece inside the outline of its leaf, and none longer rough than it says', () => {
     fc.assert(
       fc.property(leaf, (size) => {
-        for (const piece of kind.pieces({ ...size, thickness: mm(18), figures })) {
+        for (const piece of kind.pieces({ ...size, thickness: mm(18), from, figures })) {
           const upright = piece.lies === 'upright'
           const [dx, dz] = upright ? [piece.width, piece.length] : [piece.length, piece.width]
           expect(piece.at.x).toBeGreaterThanOrEqual(0)
@@ -31,7 +33,7 @@ describe.each(kinds.map((kind) => [kind.id, kind] as const))('a %s front', (_id,
   })
 
   it('has one piece at each edge that carries hinges or a handle', () => {
-    const pieces = kind.pieces({ width: mm(400), height: mm(700), thickness: mm(18), frame: mm(60), figures })
+    const pieces = kind.pieces({ width: mm(400), height: mm(700), thickness: mm(18), frame: mm(60), from, figures })
     for (const side of ['left edge', 'right edge'])
       expect(pieces.filter((p) => p.carries === side || p.carries === 'whole')).toHaveLength(1)
   })

@@ -6,6 +6,7 @@ import { joiningScrewsFor } from '../../../src/plan/fixings/box-fixings.ts'
 import { type FixingPlan, fixings } from '../../../src/plan/fixings/fixings.ts'
 import { adhesiveLitres } from '../../../src/plan/fixings/gluing.ts'
 import { pieceMass } from '../../../src/plan/fixings/masses.ts'
+import type { FrontPlan } from '../../../src/plan/fronts/fronts.ts'
 import { softwood } from '../../../src/plan/materials.ts'
 import type { Part } from '../../../src/things/part.ts'
 import { inches, millimetres, ZERO } from '../../../src/units/length.ts'
@@ -47,8 +48,10 @@ const cleat = (id: string, mm: number, along: 'back' | 'side') =>
       dz: millimetres(30),
     },
   })
-const fronts = {
+const fronts: FrontPlan = {
   style: 'slab',
+  drawers: [],
+  drawerMake: undefined,
   leaves: [leafOf(), leafOf({ mark: 'L2-D1', id: 'x' })],
   contribution: boxPlan([]).contribution,
 }
@@ -104,9 +107,14 @@ describe('fixings (counts: common practice, no source; worked by hand)', () => {
   })
 
   it('hinges, handles, bumpers, shelf pins', () => {
-    expect(['hinge.soft', 'handle', 'bumper', 'shelf-pin'].map((id) => countOf(plan, id))).toEqual([4, 2, 4, 8])
+    expect(['hinge.soft-close.straight-arm', 'handle', 'bumper', 'shelf-pin'].map((id) => countOf(plan, id))).toEqual([
+      4, 2, 4, 8,
+    ])
     const plain = fixings(contextFor('metric', { hinge: 'plain' }), work)
-    expect([countOf(plain, 'hinge.plain'), countOf(plain, 'hinge.soft')]).toEqual([4, undefined])
+    expect([countOf(plain, 'hinge.plain.straight-arm'), countOf(plain, 'hinge.soft-close.straight-arm')]).toEqual([
+      4,
+      undefined,
+    ])
   })
 
   it('a cleat gets two bonds besides its screws: one that grabs, one that carries, three beads of 30 mm²', () => {

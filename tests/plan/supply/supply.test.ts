@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { FrontPlan } from '../../../src/plan/fronts/fronts.ts'
 import { supply } from '../../../src/plan/supply/supply.ts'
 import type { Part } from '../../../src/things/part.ts'
 import { millimetres, ZERO } from '../../../src/units/length.ts'
@@ -38,7 +39,13 @@ const leafParts = [
 ]
 const kick = partOf({ ...painted, id: 'a/kick', mark: 'L-P1', name: 'kick plate', mm: [1100, 96, 18] })
 const parts = [side(1, 25), side(2, 607), back, ...leafParts, kick]
-const fronts = { style: 'framed', leaves: [leafOf()], contribution: { parts: [], joints: [], messages: [] } }
+const fronts: FrontPlan = {
+  style: 'framed',
+  leaves: [leafOf()],
+  drawers: [],
+  drawerMake: undefined,
+  contribution: { parts: [], joints: [], messages: [] },
+}
 const planFor = (choices: Readonly<Record<string, unknown>>) => supply(contextFor('metric', choices), parts, fronts)
 
 describe('who makes what', () => {
