@@ -7,7 +7,7 @@ import { type Area, squareMetres } from '../../units/area.ts'
 import type { PlanContext } from '../context.ts'
 import type { FrontPlan } from '../fronts/fronts.ts'
 import type { MantelPlan } from '../mantel/mantel.ts'
-import { withWholeLeaves } from '../supply/leaf-part.ts'
+import { withWholeFronts } from '../supply/whole-front.ts'
 import { edgeFactorsOf, type SupplyPlan } from '../supply/supply.ts'
 import type { Survey } from '../survey/survey.ts'
 import { type ChipJar, chipKit } from './chip-kit.ts'
@@ -43,7 +43,7 @@ export function coating(context: PlanContext, work: ToCoat): CoatingPlan {
   const { supply, fronts, mantel } = work
   const choices = coatingChoices(context, supply.sprayedOut ? 'spray shop' : 'here')
   const wallTouchUp = context.settle.asked(wallTinKept, undefined) === true ? 'strips' : 'corner to corner'
-  const painted = withWholeLeaves(supply.parts, fronts.leaves).filter((part) => part.coat?.surface === 'built-in')
+  const painted = withWholeFronts(supply.parts, fronts).filter((part) => part.coat?.surface === 'built-in')
   const areas = {
     'built-in': within('built-in', () => coatAreaOf(painted, edgeFactorsOf(context))),
     masonry: squareMetres(mantel.breasts.reduce((area, breast) => area + breast.paintedFace, 0)),

@@ -31,7 +31,7 @@ const work = (given: { sprayedOut?: boolean; painted?: Area } = {}): ToCoat => (
     delivery: minorUnits(0),
     messages: [],
   },
-  fronts: { style: 'slab', leaves: [], drawers: [], contribution: nothing },
+  fronts: { style: 'slab', leaves: [], drawers: [], drawerMake: undefined, contribution: nothing },
   mantel: {
     breasts: [{ paintedFace: given.painted ?? squareMetres(0) }],
     mantelTop: undefined,
