@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { costed, priced, profitOn, shareOf, split } from '../../src/plan/price/totals.ts'
+import { profitOn, shareOf, split } from '../../src/plan/price/shares.ts'
+import { costed, priced } from '../../src/plan/price/totals.ts'
 import { addMoney, minorUnits, roundMoney } from '../../src/units/money.ts'
 
 const money = (amount: number) => minorUnits(Math.round(amount * 100))
@@ -62,11 +63,11 @@ describe('tax at 8.25 % (worked example, invented, computed by hand)', () => {
 describe('stages', () => {
   it('100.00 in three equal parts: 33.33, 33.33, 33.34', () => {
     const third = 100 / 3
-    expect(split(money(100), [third, third, third])).toEqual([3333, 3333, 3334])
+    expect(split({ total: money(100), percents: [third, third, third] })).toEqual([3333, 3333, 3334])
   })
 
   it('6,307.00 at 30, 40, 30 %: 1,892.10, 2,522.80 and the rest (invented, computed by hand)', () => {
-    expect(split(money(6307), [30, 40, 30])).toEqual([189_210, 252_280, 189_210])
+    expect(split({ total: money(6307), percents: [30, 40, 30] })).toEqual([189_210, 252_280, 189_210])
   })
 
   it('never lose a cent', () => {
@@ -75,7 +76,7 @@ describe('stages', () => {
         fc.integer({ min: -1e9, max: 1e9 }),
         fc.array(fc.integer({ min: 0, max: 100 }), { minLength: 1 }),
         (total, percents) => {
-          expect(addMoney(...split(minorUnits(total), percents))).toBe(total)
+          expect(addMoney(...split({ total: minorUnits(total), percents }))).toBe(total)
         },
       ),
     )

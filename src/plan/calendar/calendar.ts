@@ -1,6 +1,7 @@
 import { dayHours, daysOff, secondPair, siteNote, workWeek } from '../../job/chapters/install.ts'
 import { startDay } from '../../job/chapters/job.ts'
 import { questionKey } from '../../things/field.ts'
+import { within } from '../../things/formula.ts'
 import { type Message, messageKind, raise } from '../../things/message.ts'
 import type { DatedTask, Task } from '../../things/task.ts'
 import { addDays, type Day, day, showDay } from '../../units/day.ts'
@@ -10,6 +11,7 @@ import { readDaysOff } from './days-off.ts'
 import { type OrderBy, orderDates } from './order-dates.ts'
 import { recoatMessages } from './recoat.ts'
 import { type Item, schedule, type Timed } from './schedule.ts'
+import { handOverDay, taskFinish, taskReady, taskStart } from './task-days.ts'
 import { dayOf, MINUTES_AN_HOUR, nextWorked, type WorkTime, workTime } from './working-days.ts'
 
 export interface CalendarPlan {
@@ -99,13 +101,16 @@ const past = (
 
 function datedIn(time: WorkTime, tasks: readonly Task[]): Omit<CalendarPlan, 'messages'> {
   const byId = new Map(tasks.map((t) => [t.id, t]))
-  const dated = schedule(tasks.map(itemOf), time).flatMap((timed) => {
-    const task = byId.get(timed.id)
-    return task === undefined ? [] : [datedTask(task, timed, time)]
+  const timed = schedule(tasks.map(itemOf), time)
+  const timeOf = new Map(timed.map((t) => [t.id, t]))
+  const dated = timed.flatMap((own) => {
+    const task = byId.get(own.id)
+    return task === undefined ? [] : [within(own.id, () => datedTask(task, own, timeOf.get(own.drivenBy), time))]
   })
   const first = dated[0]?.start ?? firstWorkDay(time)
   const last = dated.findLast((t) => t.id === HAND_OVER) ?? dated.at(-1)
-  return { tasks: dated, start: first, finish: last?.finish ?? first, orderBy: orderDates(time, dated) }
+  const finish = handOverDay({ finish: last?.finish ?? first })
+  return { tasks: dated, start: first, finish, orderBy: orderDates(time, dated) }
 }
 
 const itemOf = (task: Task): Item => ({
@@ -116,13 +121,29 @@ const itemOf = (task: Task): Item => ({
   waitDays: task.wait.workingDays,
 })
 
-const datedTask = (task: Task, timed: Timed, time: WorkTime): DatedTask => ({
-  ...task,
-  start: dayOf(time, timed.starts),
-  finish: dayOf(time, timed.ends),
-  ready: dayOf(time, timed.ready),
-  startsAt: timed.starts / MINUTES_AN_HOUR,
-  endsAt: timed.ends / MINUTES_AN_HOUR,
-  slack: timed.slack / MINUTES_AN_HOUR,
-  drivenBy: timed.drivenBy,
-})
+function datedTask(task: Task, own: Timed, driver: Timed | undefined, time: WorkTime): DatedTask {
+  const at = (minutes: number) => ({ moment: { minutes }, time })
+  const start = taskStart({
+    after: own.drivenBy,
+    readyOn: driver === undefined ? time.firstDay : dayOf(time, Math.min(driver.ready, own.starts)),
+    ...at(own.starts),
+  })
+  const finish = taskFinish({
+    start,
+    work: task.hours,
+    people: task.people,
+    dayHours: time.minutesADay / MINUTES_AN_HOUR,
+    ...at(own.ends),
+  })
+  const { clockHours, workingDays } = task.wait
+  return {
+    ...task,
+    start,
+    finish,
+    ready: taskReady({ finish, dryingHours: clockHours, deliveryDays: workingDays, ...at(own.ready) }),
+    startsAt: own.starts / MINUTES_AN_HOUR,
+    endsAt: own.ends / MINUTES_AN_HOUR,
+    slack: own.slack / MINUTES_AN_HOUR,
+    drivenBy: own.drivenBy,
+  }
+}

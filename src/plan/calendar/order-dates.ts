@@ -1,7 +1,9 @@
+import { within } from '../../things/formula.ts'
 import type { DatedTask } from '../../things/task.ts'
 import type { Day } from '../../units/day.ts'
 import { ORDERS, REQUESTS } from '../tasks/office.ts'
-import { beforeWorkingDays, dayOf, MINUTES_AN_HOUR, type WorkTime } from './working-days.ts'
+import { orderByDay } from './task-days.ts'
+import { MINUTES_AN_HOUR, type WorkTime } from './working-days.ts'
 
 /** The last day an order may leave, and the task that first needs what it brings. */
 export interface OrderBy {
@@ -28,6 +30,9 @@ export const orderDates = (time: WorkTime, tasks: readonly DatedTask[]): readonl
     const order = tasks.find((t) => t.id === id)
     const user = tasks.find((t) => t.after.includes(id))
     if (order === undefined || user === undefined) return []
-    const latest = beforeWorkingDays(time, Math.round(user.startsAt * MINUTES_AN_HOUR), order.wait.workingDays)
-    return [{ shop, by: dayOf(time, latest), forTask: user.id }]
+    const moment = { minutes: Math.round(user.startsAt * MINUTES_AN_HOUR) }
+    const by = within(`order.${shop}`, () =>
+      orderByDay({ start: user.start, leadDays: order.wait.workingDays, moment, time }),
+    )
+    return [{ shop, by, forTask: user.id }]
   })

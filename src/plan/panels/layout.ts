@@ -1,3 +1,4 @@
+import { formula, within } from '../../things/formula.ts'
 import type { Sheet } from '../../things/material.ts'
 import type { Part } from '../../things/part.ts'
 import type { Show } from '../../things/show.ts'
@@ -97,7 +98,11 @@ export function layOut(work: SheetWork, sawing: Sawing): readonly Layout[] {
   const blocks = pieces.map((part, id) => blockOf(part, id, sawing.kerf))
   const bed = bedOf(work.material, sawing)
   const sheets = pack(blocks, bed, { effort: sawing.effort, least: fewestSheets({ blocks, bed }) })
-  return sheets.map((spots, n) => layoutOf({ work, pieces, spots, bed, number: n + 1 }, sawing))
+  return sheets.map((spots, n) =>
+    within(`${work.material.id}/${work.state}-${n + 1}`, () =>
+      layoutOf({ work, pieces, spots, bed, number: n + 1 }, sawing),
+    ),
+  )
 }
 
 interface SheetInHand {
@@ -118,7 +123,7 @@ function layoutOf({ work, pieces, spots, bed, number }: SheetInHand, sawing: Saw
   const tree = sawTree(
     spots.map((spot) => ({ ...spot, ...withoutKerf(spot, kerf) })),
     usable,
-    { kerf, first: sheetMass(work.material) > sawing.aloneMost ? 'across' : 'largest-waste' },
+    { kerf, first: massOfSheet(work.material) > sawing.aloneMost ? 'across' : 'largest-waste' },
   )
   // The packer parts every sheet by straight cuts, so a tree is always found.
   if (tree === undefined) throw new RangeError(`Sheet ${number} cannot be sawn by through-cuts.`)
@@ -136,9 +141,12 @@ function layoutOf({ work, pieces, spots, bed, number }: SheetInHand, sawing: Saw
     kerf,
     keep: left.filter((offcut) => worthKeeping(offcut, sawing)),
     waste: left.filter((offcut) => !worthKeeping(offcut, sawing)),
-    yield:
-      laid.reduce((area, l) => area + areaOf(l.length, l.width), 0) / areaOf(material.sheetLength, material.sheetWidth),
-    mass: sheetMass(material),
+    yield: sheetYield({
+      partArea: laid.reduce((area, l) => area + areaOf(l.length, l.width), 0),
+      sheetLength: material.sheetLength,
+      sheetWidth: material.sheetWidth,
+    }),
+    mass: massOfSheet(material),
   }
 }
 
@@ -171,6 +179,32 @@ const nameOf = (part: Part | undefined): string =>
 const worthKeeping = ({ length, width }: Offcut, { keepLong, keepShort }: Sawing): boolean =>
   Math.max(length, width) >= keepLong && Math.min(length, width) >= keepShort
 
-/** Mass of a whole sheet, kg. */
-export const sheetMass = (sheet: Sheet): number =>
-  areaOf(sheet.sheetLength, sheet.sheetWidth) * inMetres(sheet.thickness) * sheet.density
+/** Part area over sheet area: what of the sheet is used. */
+export const sheetYield = formula(
+  {
+    id: 'panels.yield',
+    plain: 'area of the parts on the sheet / (sheet length × sheet width)',
+    source: 'geometry',
+    gives: 'number',
+    units: { partArea: 'area' },
+  },
+  (of: { readonly partArea: number; readonly sheetLength: Length; readonly sheetWidth: Length }): number =>
+    of.partArea / areaOf(of.sheetLength, of.sheetWidth),
+)
+
+/** Mass of a whole sheet, kg: decides who lifts and saws it. */
+export const sheetMass = formula(
+  {
+    id: 'panels.sheet-mass',
+    plain: 'sheet length × sheet width × thickness × density',
+    source: 'geometry',
+    gives: 'mass',
+    from: { density: [{ id: 'density.mdf' }, { id: 'density.plywood' }] },
+    units: { thickness: 'length', density: 'number' },
+  },
+  (of: Pick<Sheet, 'sheetLength' | 'sheetWidth' | 'thickness' | 'density'>): number =>
+    areaOf(of.sheetLength, of.sheetWidth) * inMetres(of.thickness) * of.density,
+)
+
+const massOfSheet = ({ sheetLength, sheetWidth, thickness, density }: Sheet): number =>
+  sheetMass({ sheetLength, sheetWidth, thickness, density })

@@ -1,25 +1,20 @@
+import { within } from '../../things/formula.ts'
 import type { MaterialId, Sheet, Stick } from '../../things/material.ts'
 import { type Message, messageKind, raise } from '../../things/message.ts'
 import { onHold, type Part } from '../../things/part.ts'
 import type { PlanContext } from '../context.ts'
 import { materialOf } from '../materials.ts'
-import { bedOf, blockOf, type Layout, layOut, piecesOf, type Sawing } from './layout.ts'
+import { type Layout, layOut, type Sawing } from './layout.ts'
 import { fitsStock, tooLarge } from './oversize.ts'
 import type { Effort } from './pack.ts'
-import { fewestSheets } from './sheet-bound.ts'
+import { orderOf, type SheetOrder } from './sheet-order.ts'
 import { cutSticks, type StickPlan } from './sticks.ts'
 
 export type { Laid, Layout, Offcut } from './layout.ts'
 export type { Effort } from './pack.ts'
 export type { SawCut } from './saw-order.ts'
+export type { SheetOrder } from './sheet-order.ts'
 export type { StickPlan } from './sticks.ts'
-
-/** How many sheets of one material are ordered: those of the layouts and the spare; and the least any layout could need. */
-export interface SheetOrder {
-  readonly sheets: number
-  readonly spare: number
-  readonly bound: number
-}
 
 export interface PanelPlan {
   readonly layouts: readonly Layout[]
@@ -61,7 +56,9 @@ export function panels(context: PlanContext, parts: readonly Part[], effort: Eff
   return {
     layouts,
     sticks: fitting.flatMap(({ material, parts: all }) =>
-      material.kind === 'stick' && all.length > 0 ? [cutSticks(material, all, sawing.kerf)] : [],
+      material.kind === 'stick' && all.length > 0
+        ? [within(material.id, () => cutSticks(material, all, sawing.kerf))]
+        : [],
     ),
     order: new Map(sheets.map((work) => [work.material.id, orderOf(work, layouts, context, sawing)])),
     messages: [
@@ -104,18 +101,6 @@ const sheetsOf = (material: Sheet, parts: readonly Part[], sawing: Sawing): read
   ...layOut({ material, parts: parts.filter((part) => !onHold(part)), state: 'sheet' }, sawing),
   ...layOut({ material, parts: parts.filter(onHold), state: 'hold' }, sawing),
 ]
-
-function orderOf(
-  { material, parts }: { readonly material: Sheet; readonly parts: readonly Part[] },
-  layouts: readonly Layout[],
-  { figures }: PlanContext,
-  sawing: Sawing,
-): SheetOrder {
-  const laid = layouts.filter((layout) => layout.material.id === material.id).length
-  const spare = laid > figures.number('sheets.spare-above') ? 1 : 0
-  const blocks = piecesOf(parts).map((part, id) => blockOf(part, id, sawing.kerf))
-  return { sheets: laid + spare, spare, bound: fewestSheets({ blocks, bed: bedOf(material, sawing) }) }
-}
 
 function heldNotes(layouts: readonly Layout[]): readonly Message[] {
   const held = layouts.filter((layout) => layout.state === 'hold')

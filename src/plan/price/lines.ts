@@ -1,22 +1,70 @@
+import { formula, within } from '../../things/formula.ts'
 import type { Purchase } from '../../things/supplies.ts'
 import type { DatedTask } from '../../things/task.ts'
+import { type Hours, hours } from '../../units/hours.ts'
 import { type Money, roundMoney } from '../../units/money.ts'
 import { WORK_KINDS } from '../tasks/draft.ts'
 import type { CostLine } from './cost-line.ts'
 
 const TENTHS = 10
 
+/** Hours of several tasks. Each has whole tenths of an hour: added as such they stay so. */
+export const hoursTogether = formula(
+  {
+    id: 'price.hours',
+    plain: 'hours of its tasks',
+    source: 'arithmetic',
+    gives: 'hours',
+    from: { spent: { id: 'tasks.hours' } },
+  },
+  (of: { readonly spent: readonly Hours[] }): Hours =>
+    hours(of.spent.reduce((tenths, h) => tenths + Math.round(h * TENTHS), 0) / TENTHS),
+)
+
+/** What hours cost, rounded once, half up. */
+export const hoursAmount = formula(
+  {
+    id: 'price.hours-line',
+    plain: 'hours × hour rate',
+    source: 'arithmetic',
+    gives: 'money',
+    from: { spent: hoursTogether },
+    units: { hourRate: 'money' },
+  },
+  (of: { readonly spent: Hours; readonly hourRate: Money }): Money =>
+    roundMoney((Math.round(of.spent * TENTHS) * of.hourRate) / TENTHS),
+)
+
 /** Hours of each kind of work times the hour rate; kinds without hours are left out. */
-export const labourLines = (tasks: readonly DatedTask[], hour: Money): readonly CostLine[] =>
-  Object.entries(WORK_KINDS).flatMap(([kind, says]) => {
-    // Task hours are whole tenths.
-    const tenths = tasks.filter((t) => t.work === kind).reduce((sum, t) => sum + Math.round(t.hours * TENTHS), 0)
-    if (tenths === 0) return []
-    const amount = roundMoney((tenths * hour) / TENTHS)
-    return [{ id: `labour.${kind}`, says, quantity: tenths / TENTHS, unit: 'h', each: hour, amount }]
-  })
+export const labourLines = (tasks: readonly DatedTask[], hourRate: Money): readonly CostLine[] =>
+  Object.entries(WORK_KINDS).flatMap(([kind, says]) =>
+    within(`labour.${kind}`, () => {
+      const spent = hoursTogether({ spent: tasks.filter((t) => t.work === kind).map((t) => t.hours) })
+      if (spent === 0) return []
+      const amount = hoursAmount({ spent, hourRate })
+      return [{ id: `labour.${kind}`, says, quantity: spent, unit: 'h', each: hourRate, amount }]
+    }),
+  )
 
 const OUTSIDE: ReadonlySet<Purchase['shop']> = new Set(['boxes', 'fronts', 'spraying'])
+
+/** What so many packs cost, rounded once, half up. */
+export const packsAmount = formula(
+  {
+    id: 'price.line',
+    plain: 'packs × price of one',
+    source: 'arithmetic',
+    gives: 'money',
+    from: {
+      packs: ['purchase.packs', 'purchase.packs-for-need', 'panels.order', 'sticks.of-each', 'purchase.tins'].map(
+        (id) => ({ id }),
+      ),
+      priceEach: ['purchase.price-each', 'sheetPrice', 'supply.quoted'].map((id) => ({ id })),
+    },
+    units: { packs: 'count', priceEach: 'money' },
+  },
+  (of: { readonly packs: number; readonly priceEach: Money }): Money => roundMoney(of.packs * of.priceEach),
+)
 
 const lineOf = (p: Purchase): CostLine => ({
   id: p.id,
@@ -24,7 +72,7 @@ const lineOf = (p: Purchase): CostLine => ({
   quantity: p.packs,
   unit: p.packSize === 1 ? p.unit : 'pack',
   each: p.priceEach,
-  amount: roundMoney(p.packs * p.priceEach),
+  amount: within(p.id, () => packsAmount({ packs: p.packs, priceEach: p.priceEach })),
   ...(p.priceKnown === 'invented' ? { known: p.priceKnown } : {}),
 })
 

@@ -1,15 +1,16 @@
 import type { Message } from '../../things/message.ts'
 import type { Purchase } from '../../things/supplies.ts'
 import type { DatedTask } from '../../things/task.ts'
-import { type Hours, hours } from '../../units/hours.ts'
+import type { Hours } from '../../units/hours.ts'
 import { addMoney, type Money } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import type { CostLine } from './cost-line.ts'
-import { boughtInLines, labourLines, materialLines } from './lines.ts'
+import { boughtInLines, hoursTogether, labourLines, materialLines } from './lines.ts'
 import { priceMessages } from './messages.ts'
 import { quoteTerms, type Rates, ratesOf, travelOf } from './rates.ts'
-import { costed, priced, type Stage, stagesOf, sumOf } from './totals.ts'
+import { type Stage, stagesOf } from './stages.ts'
+import { costed, linesTogether, priced } from './totals.ts'
 
 export type { CostLine } from './cost-line.ts'
 
@@ -51,13 +52,7 @@ export function price(
   const materials = materialLines(purchases)
   const boughtIn = boughtInLines(purchases, built.supply.delivery)
   const travel = travelOf(context, tasks)
-  const cost = costed({
-    labour: sumOf(labour),
-    materials: sumOf(materials),
-    boughtIn: sumOf(boughtIn),
-    travel,
-    rates,
-  })
+  const cost = costed({ ...linesTogether({ labour, materials, boughtIn }), travel, rates })
   const asked = priced({ cost: cost.cost, rates })
   return {
     labour,
@@ -68,7 +63,7 @@ export function price(
     ...asked,
     rates,
     stages: stagesOf(context, asked.total),
-    hours: hours(tenthsOf(tasks)),
+    hours: hoursTogether({ spent: tasks.map((t) => t.hours) }),
     messages: priceMessages({
       listPrice: addMoney(asked.beforeTax, asked.discount),
       direct: cost.direct,
@@ -76,8 +71,3 @@ export function price(
     }),
   }
 }
-
-const TENTHS = 10
-/** Hours are whole tenths: added as such they stay so. */
-const tenthsOf = (tasks: readonly DatedTask[]): number =>
-  tasks.reduce((t, task) => t + Math.round(task.hours * TENTHS), 0) / TENTHS

@@ -16,6 +16,7 @@ import {
   validDays,
 } from '../../job/chapters/price.ts'
 import type { Field } from '../../things/field.ts'
+import { formula } from '../../things/formula.ts'
 import type { DatedTask } from '../../things/task.ts'
 import { type Money, minorUnits, roundMoney } from '../../units/money.ts'
 import type { PlanContext } from '../context.ts'
@@ -61,21 +62,47 @@ export function ratesOf(context: PlanContext): Rates {
 const INVENTED = 'an invented price: put in yours'
 const invented = ({ figures }: PlanContext, id: string): Money => minorUnits(figures.number(`price.${id}`))
 
-/** Trips × cost of a trip. Suggested: one a day on site, and one to fetch. */
+/** The question takes no more. */
+const MOST_TRIPS = 200
+
+/** Trips to plan with: one a day on site, and one to fetch. */
+export const tripsFor = formula(
+  {
+    id: 'price.trips',
+    plain: 'days with work on site + 1 to fetch; none when nothing is done there',
+    source: 'common practice, no source',
+    gives: 'count',
+    units: { siteDays: 'days' },
+  },
+  (of: { readonly siteDays: number }): number => (of.siteDays === 0 ? 0 : Math.min(MOST_TRIPS, of.siteDays + 1)),
+)
+
+export const travelCost = formula(
+  {
+    id: 'price.travel',
+    plain: 'trips × cost of a trip',
+    source: 'arithmetic',
+    gives: 'money',
+    from: { trips, tripCost },
+    units: { trips: 'count' },
+  },
+  (of: { readonly trips: number; readonly tripCost: Money }): Money => roundMoney(of.trips * of.tripCost),
+)
+
+/** Travel to the site and the shops. */
 export function travelOf(context: PlanContext, tasks: readonly DatedTask[]): Money {
-  const days = new Set(tasks.filter((t) => t.place === 'site').flatMap((t) => [t.start, t.finish])).size
+  const siteDays = new Set(tasks.filter((t) => t.place === 'site').flatMap((t) => [t.start, t.finish])).size
   const count = context.settle.choice(trips, undefined, () => ({
-    value: Math.min(MOST_TRIPS, days === 0 ? 0 : days + 1),
-    because: `${days} days on site and one trip to fetch`,
+    value: tripsFor({ siteDays }),
+    because: `${siteDays} days on site and one trip to fetch`,
+    from: tripsFor,
   }))
   const each = context.settle.choice(tripCost, undefined, () => ({
     value: invented(context, 'trip'),
     because: INVENTED,
   }))
-  return roundMoney(count * each)
+  return travelCost({ trips: count, tripCost: each })
 }
-/** The question takes no more. */
-const MOST_TRIPS = 200
 
 /** What only the quote prints. */
 export function quoteTerms({ settle, figures }: PlanContext): void {

@@ -1,14 +1,40 @@
-import { formula } from '../../things/formula.ts'
-import { addMoney, MINOR_UNITS, type Money, minorUnits, roundMoney } from '../../units/money.ts'
-import type { PlanContext } from '../context.ts'
+import { discount as discountField } from '../../job/chapters/price.ts'
+import { formula, type Ref } from '../../things/formula.ts'
+import { addMoney, MINOR_UNITS, type Money, minorUnits } from '../../units/money.ts'
 import type { CostLine } from './cost-line.ts'
+import { hoursAmount, packsAmount } from './lines.ts'
 import type { Rates } from './rates.ts'
+import { contingencyShare, handlingShare, overheadShare, profitOn, sundriesShare, taxShare } from './shares.ts'
 
-export const sumOf = (lines: readonly CostLine[]): Money => addMoney(...lines.map((l) => l.amount))
+const ARITHMETIC = { source: 'arithmetic', gives: 'money' } as const
 
-const HUNDRED = 100
-/** Share of an amount, rounded once, half up. `percent` 5 = 5 %. */
-export const shareOf = (amount: number, percent: number): Money => roundMoney((amount * percent) / HUNDRED)
+/** Sum of printed lines. */
+const linesFormula = (id: string, plain: string, lines: readonly Ref[]) =>
+  formula<{ readonly amounts: readonly Money[] }, Money>(
+    { id, plain, ...ARITHMETIC, from: { amounts: lines } },
+    ({ amounts }) => addMoney(...amounts),
+  )
+
+const labourSum = linesFormula('price.labour', 'lines of hours', [hoursAmount])
+const materialsSum = linesFormula('price.materials', 'lines of materials', [packsAmount])
+const boughtInSum = linesFormula('price.bought-in', 'lines of what is bought in, delivery included', [
+  packsAmount,
+  { id: 'deliveryCost' },
+])
+
+/** What the lines of each kind come to. */
+export function linesTogether(lines: {
+  readonly labour: readonly CostLine[]
+  readonly materials: readonly CostLine[]
+  readonly boughtIn: readonly CostLine[]
+}): Pick<CostSums, 'labour' | 'materials' | 'boughtIn'> {
+  const amounts = (some: readonly CostLine[]) => ({ amounts: some.map((l) => l.amount) })
+  return {
+    labour: labourSum(amounts(lines.labour)),
+    materials: materialsSum(amounts(lines.materials)),
+    boughtIn: boughtInSum(amounts(lines.boughtIn)),
+  }
+}
 
 interface CostSums {
   readonly labour: Money
@@ -18,73 +44,85 @@ interface CostSums {
   readonly rates: Pick<Rates, 'sundries' | 'handling' | 'overhead' | 'contingency'>
 }
 
-/**
- * Direct cost = labour + materials + handling + bought-in + sundries + travel; overhead on the direct cost;
- * contingency on both; cost = their sum. Whole cents.
- */
-export const costed = formula(
+/** What the job takes before rent and risk. */
+export const directCost = formula(
+  {
+    id: 'price.direct',
+    plain: 'labour + materials + handling + bought in + sundries + travel',
+    ...ARITHMETIC,
+    from: { handling: handlingShare, sundries: sundriesShare },
+  },
+  (of: Omit<CostSums, 'rates'> & { readonly handling: Money; readonly sundries: Money }): Money =>
+    addMoney(of.labour, of.materials, of.handling, of.boughtIn, of.sundries, of.travel),
+)
+
+/** What the job costs the shop. */
+export const costTogether = formula(
   {
     id: 'price.cost',
-    plain:
-      'direct = labour + materials × (1 + handling + sundries) + bought-in + travel; overhead on direct; contingency on both',
-    source: 'arithmetic; shares are common practice, no source',
+    plain: 'direct cost + overhead + contingency',
+    ...ARITHMETIC,
+    from: { overhead: overheadShare, contingency: contingencyShare },
   },
-  ({ labour, materials, boughtIn, travel, rates }: CostSums) => {
-    const sundries = shareOf(materials, rates.sundries)
-    const handling = shareOf(materials, rates.handling)
-    const direct = addMoney(labour, materials, handling, boughtIn, sundries, travel)
-    const overhead = shareOf(direct, rates.overhead)
-    const contingency = shareOf(addMoney(direct, overhead), rates.contingency)
-    return { sundries, handling, direct, overhead, contingency, cost: addMoney(direct, overhead, contingency) }
+  (of: { readonly direct: Money; readonly overhead: Money; readonly contingency: Money }): Money =>
+    addMoney(of.direct, of.overhead, of.contingency),
+)
+
+/** The cost in its steps, whole cents. */
+export function costed({ rates, ...sums }: CostSums) {
+  const sundries = sundriesShare({ amount: sums.materials, share: rates.sundries })
+  const handling = handlingShare({ amount: sums.materials, share: rates.handling })
+  const direct = directCost({ ...sums, sundries, handling })
+  const overhead = overheadShare({ amount: direct, share: rates.overhead })
+  const contingency = contingencyShare({ direct, overhead, share: rates.contingency })
+  return { sundries, handling, direct, overhead, contingency, cost: costTogether({ direct, overhead, contingency }) }
+}
+
+/** What rounding up to a whole amount adds. */
+export const roundingUp = formula(
+  {
+    id: 'price.rounding',
+    plain: 'cost + profit, up to a whole amount, − cost − profit',
+    ...ARITHMETIC,
+    units: { roundTo: 'number' },
+  },
+  (of: { readonly cost: Money; readonly profit: Money; readonly roundTo: number }): Money => {
+    const exact = addMoney(of.cost, of.profit)
+    const step = Math.max(1, Math.round(of.roundTo * MINOR_UNITS))
+    return minorUnits(Math.ceil(exact / step) * step - exact)
   },
 )
 
-/** Profit on a cost: mark-up `cost × u`, margin `cost × g / (1 − g)`. Percent; a margin is below 100. */
-export const profitOn = formula(
-  { id: 'price.profit', plain: 'mark-up: cost × u; margin: cost × g / (1 − g)', source: 'arithmetic' },
-  ({ cost, percent, kind }: { cost: Money; percent: number; kind: 'markup' | 'margin' }): Money =>
-    kind === 'markup' ? shareOf(cost, percent) : roundMoney((cost * percent) / (HUNDRED - percent)),
+/** What is asked before tax. */
+export const priceBeforeTax = formula(
+  {
+    id: 'price.before-tax',
+    plain: 'cost + profit + rounding − discount',
+    ...ARITHMETIC,
+    from: { profit: profitOn, discount: discountField },
+  },
+  (of: { readonly cost: Money; readonly profit: Money; readonly rounding: Money; readonly discount: Money }): Money =>
+    minorUnits(addMoney(of.cost, of.profit, of.rounding) - of.discount),
+)
+
+/** What the client pays. */
+export const totalPrice = formula(
+  { id: 'price.total', plain: 'price before tax + tax', ...ARITHMETIC, from: { tax: taxShare } },
+  (of: { readonly beforeTax: Money; readonly tax: Money }): Money => addMoney(of.beforeTax, of.tax),
 )
 
 /** Cost and profit rounded up to a whole amount, less the discount; tax on that; total. */
-export const priced = formula(
-  {
-    id: 'price.total',
-    plain: 'before tax = up(cost + profit, to a whole amount) − discount; total = before tax + tax',
-    source: 'arithmetic',
-  },
-  ({ cost, rates }: { cost: Money; rates: Pick<Rates, 'profit' | 'profitKind' | 'roundTo' | 'discount' | 'tax'> }) => {
-    const profit = profitOn({ cost, percent: rates.profit, kind: rates.profitKind })
-    const exact = addMoney(cost, profit)
-    const step = Math.max(1, Math.round(rates.roundTo * MINOR_UNITS))
-    const rounding = minorUnits(Math.ceil(exact / step) * step - exact)
-    const beforeTax = minorUnits(exact + rounding - rates.discount)
-    const tax = shareOf(beforeTax, rates.tax)
-    return { profit, rounding, discount: rates.discount, beforeTax, tax, total: addMoney(beforeTax, tax) }
-  },
-)
-
-/** One payment. */
-export interface Stage {
-  readonly percent: number
-  readonly says: string
-  readonly amount: Money
-}
-
-/** Payments: each its share of the total, the last what remains. */
-export function stagesOf({ figures }: PlanContext, total: Money): readonly Stage[] {
-  const first = figures.number('money.stage-first')
-  const middle = figures.number('money.stage-middle')
-  const [onAcceptance, onBoxes, rest] = split(total, [first, middle, HUNDRED - first - middle])
-  return [
-    { percent: first, says: 'on acceptance, before anything is ordered', amount: onAcceptance ?? total },
-    { percent: middle, says: 'when the boxes stand', amount: onBoxes ?? minorUnits(0) },
-    { percent: HUNDRED - first - middle, says: 'at hand-over', amount: rest ?? minorUnits(0) },
-  ]
-}
-
-/** Splits an amount by percent, each rounded once; the last takes the remainder, so that nothing is lost. */
-export function split(total: Money, percents: readonly number[]): readonly Money[] {
-  const early = percents.slice(0, -1).map((p) => shareOf(total, p))
-  return percents.length === 0 ? [] : [...early, minorUnits(total - addMoney(...early))]
+export function priced({
+  cost,
+  rates,
+}: {
+  readonly cost: Money
+  readonly rates: Pick<Rates, 'profit' | 'profitKind' | 'roundTo' | 'discount' | 'tax'>
+}) {
+  const { discount } = rates
+  const profit = profitOn({ cost, percent: rates.profit, kind: rates.profitKind })
+  const rounding = roundingUp({ cost, profit, roundTo: rates.roundTo })
+  const beforeTax = priceBeforeTax({ cost, profit, rounding, discount })
+  const tax = taxShare({ amount: beforeTax, share: rates.tax })
+  return { profit, rounding, discount, beforeTax, tax, total: totalPrice({ beforeTax, tax }) }
 }

@@ -1,10 +1,13 @@
+import { formula, within } from '../../things/formula.ts'
 import type { Purchase } from '../../things/supplies.ts'
-import { roundMoney } from '../../units/money.ts'
+import type { Money } from '../../units/money.ts'
 import { LITRES_PER_US_GALLON } from '../../units/volume.ts'
 import type { Built } from '../built.ts'
+import { coverageLitres, filmLitres } from '../coating/coat-litres.ts'
 import type { CoatingLine } from '../coating/coating.ts'
 import type { PlanContext } from '../context.ts'
-import { cheapestPacks } from './cheapest-packs.ts'
+import { cheapestPacks, type PackSize } from './cheapest-packs.ts'
+import { packPrice } from './packs.ts'
 
 /** Each product once, its litres summed over coats and surfaces, in the cheapest containers that cover them. */
 export function coatingPurchases(context: PlanContext, built: Built): readonly Purchase[] {
@@ -24,23 +27,24 @@ function containersOf(context: PlanContext, built: Built, lines: readonly Coatin
   const system = line === undefined ? undefined : built.coating.systems[line.surface]
   if (line === undefined || system === undefined) return []
   const inch = context.show.units === 'inch'
-  const litres = lines.reduce((sum, l) => sum + l.litres, 0)
+  const idOf = (at: number) => `${line.surface}.${line.layer}.${at + 1}`
+  const litres = within(`${line.surface}.${line.layer}`, () => litresTogether({ litres: lines.map((l) => l.litres) }))
   const sizes = (inch ? system.packsInch : system.packsMetric)
-    .map((size) => ({ size, price: priceOf(context, line, size) }))
-    .toSorted((a, b) => b.size - a.size)
-  const counts = cheapestPacks(litres, sizes)
+    .toSorted((a, b) => b - a)
+    .map((size, at) => ({ size, price: within(idOf(at), () => priceOf(context, line, size)) }))
+  const counts = cheapestTins({ litres, sizes })
   const unit = inch ? { says: 'gal', litres: LITRES_PER_US_GALLON } : { says: 'l', litres: 1 }
-  return sizes.flatMap(({ size, price }, i): readonly Purchase[] => {
-    const packs = counts[i] ?? 0
-    const larger = sizes.slice(0, i).reduce((sum, s, k) => sum + s.size * (counts[k] ?? 0), 0)
+  return sizes.flatMap(({ size, price }, at): readonly Purchase[] => {
+    const packs = counts[at] ?? 0
+    const inLarger = sizes.slice(0, at).reduce((sum, s, k) => sum + s.size * (counts[k] ?? 0), 0)
     if (packs === 0) return []
     return [
       {
-        id: `${line.surface}.${line.layer}.${i + 1}`,
+        id: idOf(at),
         item: `${line.product}${colourOf(built, line)}`,
         use: lines.map((l) => `${l.surface}, ${l.layer}, ${l.coats} ${l.coats === 1 ? 'coat' : 'coats'}`).join('; '),
         shop: 'coatings',
-        need: Math.max(0, Math.min(litres - larger, packs * size)) / unit.litres,
+        need: within(idOf(at), () => litresInTins({ litres, inLarger, inThese: packs * size })) / unit.litres,
         unit: unit.says,
         packSize: roundedSize(size / unit.litres),
         packs,
@@ -53,6 +57,45 @@ function containersOf(context: PlanContext, built: Built, lines: readonly Coatin
   })
 }
 
+/** Litres of one product: coats and surfaces together. */
+export const litresTogether = formula(
+  {
+    id: 'purchase.litres',
+    plain: 'litres of every surface and coat painted with this product',
+    source: 'arithmetic',
+    gives: 'litres',
+    from: { litres: [filmLitres, coverageLitres] },
+  },
+  (of: { readonly litres: readonly number[] }): number => of.litres.reduce((sum, l) => sum + l, 0),
+)
+
+/** How many tins of each size, largest first. */
+export const cheapestTins = formula(
+  {
+    id: 'purchase.tins',
+    plain: 'cheapest set of tins that holds the litres; of equally cheap ones the one with least left over',
+    source: 'arithmetic',
+    gives: 'count',
+    from: { litres: litresTogether },
+  },
+  (of: { readonly litres: number; readonly sizes: readonly PackSize[] }): readonly number[] =>
+    cheapestPacks(of.litres, of.sizes),
+)
+
+/** The share of the need that these tins hold, litres. */
+export const litresInTins = formula(
+  {
+    id: 'purchase.litres-in-tins',
+    plain: 'litres − those in larger tins, no more than these tins hold',
+    source: 'arithmetic',
+    gives: 'litres',
+    from: { litres: litresTogether },
+    units: { inLarger: 'litres', inThese: 'litres' },
+  },
+  (of: { readonly litres: number; readonly inLarger: number; readonly inThese: number }): number =>
+    Math.max(0, Math.min(of.litres - of.inLarger, of.inThese)),
+)
+
 const FIRST_USED = { 'built-in': 'W7.1', masonry: 'B6.1', wall: 'B7' } as const
 const DECIMALS = 1e4
 /** 0.946352946 l is a quarter gallon on the tin. */
@@ -64,10 +107,10 @@ const colourOf = (built: Built, line: CoatingLine): string => {
 }
 
 /** A litre costs more in a small tin. */
-function priceOf({ figures }: PlanContext, line: CoatingLine, size: number) {
-  const kind = line.layer !== 'top' || line.surface === 'built-in' ? line.layer : line.surface
-  const small = size < SMALL_TIN ? figures.number('price.small-tin') : 1
-  return roundMoney(figures.number(`price.litre-${kind}`) * size * small)
+function priceOf({ figures }: PlanContext, line: CoatingLine, holds: number): Money {
+  const row = `litre-${line.layer !== 'top' || line.surface === 'built-in' ? line.layer : line.surface}`
+  const small = holds < SMALL_TIN ? { 'small-tin': figures.number('price.small-tin') } : {}
+  return packPrice({ [row]: figures.number(`price.${row}`), ...small, holds })
 }
 /** Litres. */
 const SMALL_TIN = 2

@@ -1,7 +1,8 @@
+import { within } from '../../things/formula.ts'
 import type { Purchase } from '../../things/supplies.ts'
-import { minorUnits } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
+import { packPrice, packsFor, packsWithSpare } from './packs.ts'
 
 /** Caulk by colour, masking tape, backer rod. */
 export const jointPurchases = (context: PlanContext, built: Built): readonly Purchase[] => [
@@ -15,66 +16,69 @@ export const jointPurchases = (context: PlanContext, built: Built): readonly Pur
   ...built.joints.rods.map((rod, at) => rodPurchase(context, rod, at + 1)),
 ]
 
-function caulk({ figures }: PlanContext, built: Built, colour: 'built-in' | 'wall'): Purchase {
-  const cartridge = figures.number('pack.caulk')
-  const litres = built.joints.caulk[colour]
-  const cartridges = Math.ceil(litres / cartridge)
-  const spare = cartridges > figures.number('pack.caulk-spare-over') ? 1 : 0
-  return {
-    id: `caulk.${colour}`,
-    item: `paintable caulk, cartridge, for joints painted in the ${colour} colour`,
-    use: 'joints of new work to wall and masonry',
-    shop: 'hardware',
-    need: litres,
-    unit: 'l',
-    packSize: cartridge,
-    packs: cartridges + spare,
-    spare: spare === 0 ? '' : '1 spare',
-    priceEach: minorUnits(figures.number('price.caulk')),
-    priceKnown: 'invented',
-    firstUsedBy: 'D3.1',
-  }
-}
+const caulk = (context: PlanContext, built: Built, colour: 'built-in' | 'wall'): Purchase =>
+  within(`caulk.${colour}`, () => {
+    const { figures } = context
+    const packSize = figures.number('pack.caulk')
+    const need = built.joints.caulk[colour]
+    const cartridges = packsFor({ need, packSize, unit: 'l' })
+    const packs = packsWithSpare({ packs: cartridges, noSpareUpTo: figures.number('pack.caulk-spare-over') })
+    return {
+      ...OF_JOINTS,
+      id: `caulk.${colour}`,
+      item: `paintable caulk, cartridge, for joints painted in the ${colour} colour`,
+      use: 'joints of new work to wall and masonry',
+      need,
+      unit: 'l',
+      packSize,
+      packs,
+      spare: packs > cartridges ? '1 spare' : '',
+      priceEach: packPrice({ caulk: figures.number('price.caulk') }),
+      firstUsedBy: 'D3.1',
+    }
+  })
 
-function tape(
+const OF_JOINTS = { shop: 'hardware', priceKnown: 'invented' } as const
+
+const tape = (
   { figures }: PlanContext,
   kind: { readonly id: string; readonly item: string; readonly metres: number },
-): Purchase {
-  const roll = figures.number('pack.tape')
-  return {
-    id: kind.id,
-    item: kind.item,
-    use: 'joints of new work to wall',
-    shop: 'hardware',
-    need: kind.metres,
-    unit: 'm',
-    packSize: roll,
-    packs: Math.ceil(kind.metres / roll),
-    spare: 'a tenth for waste is in the need',
-    priceEach: minorUnits(figures.number('price.tape')),
-    priceKnown: 'invented',
-    firstUsedBy: 'D2',
-  }
-}
+): Purchase =>
+  within(kind.id, () => {
+    const packSize = figures.number('pack.tape')
+    return {
+      ...OF_JOINTS,
+      id: kind.id,
+      item: kind.item,
+      use: 'joints of new work to wall',
+      need: kind.metres,
+      unit: 'm',
+      packSize,
+      packs: packsFor({ need: kind.metres, packSize, unit: 'm' }),
+      spare: 'a tenth for waste is in the need',
+      priceEach: packPrice({ tape: figures.number('price.tape') }),
+      firstUsedBy: 'D2',
+    }
+  })
 
-function rodPurchase(
+const rodPurchase = (
   { figures, show }: PlanContext,
   { diameter, metres }: Built['joints']['rods'][number],
   number: number,
-): Purchase {
-  const bag = figures.number('pack.rod')
-  return {
-    id: `rod.${number}`,
-    item: `backer rod, ${show.withUnit(diameter)}`,
-    use: 'behind caulk in wide joints',
-    shop: 'hardware',
-    need: metres,
-    unit: 'm',
-    packSize: bag,
-    packs: Math.ceil(metres / bag),
-    spare: '',
-    priceEach: minorUnits(Math.round(figures.number('price.rod') * bag)),
-    priceKnown: 'invented',
-    firstUsedBy: 'D3.1',
-  }
-}
+): Purchase =>
+  within(`rod.${number}`, () => {
+    const packSize = figures.number('pack.rod')
+    return {
+      ...OF_JOINTS,
+      id: `rod.${number}`,
+      item: `backer rod, ${show.withUnit(diameter)}`,
+      use: 'behind caulk in wide joints',
+      need: metres,
+      unit: 'm',
+      packSize,
+      packs: packsFor({ need: metres, packSize, unit: 'm' }),
+      spare: '',
+      priceEach: packPrice({ rod: figures.number('price.rod'), holds: packSize }),
+      firstUsedBy: 'D3.1',
+    }
+  })

@@ -1,11 +1,13 @@
 import { sheetPrice } from '../../job/chapters/price.ts'
+import { within } from '../../things/formula.ts'
 import type { Sheet } from '../../things/material.ts'
 import type { Purchase } from '../../things/supplies.ts'
 import { millimetres } from '../../units/length.ts'
-import { type Money, minorUnits } from '../../units/money.ts'
+import type { Money } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import { materialOf } from '../materials.ts'
+import { packPrice } from './packs.ts'
 
 /** Panels up to this are priced as thin ones. */
 const THIN = millimetres(10)
@@ -14,23 +16,24 @@ const THIN = millimetres(10)
 export function panelPurchases(context: PlanContext, built: Built): readonly Purchase[] {
   const sheets = [...built.panels.order].flatMap(([id, order]) => {
     const material = materialOf(id, context.figures)
-    return material.kind === 'sheet' ? [sheetPurchase(context, built, material, order)] : []
+    return material.kind === 'sheet' ? [within(id, () => sheetPurchase(context, built, material, order))] : []
   })
   const sticks = built.panels.sticks.map(
-    ({ material, bars }): Purchase => ({
-      id: material.id,
-      item: `${material.name}, ripped from the next size sold, ${context.show.withUnit(material.stockLength)} lengths`,
-      use: 'plinths, cleats, battens, ledgers',
-      shop: 'lumber',
-      need: bars.length,
-      unit: 'length',
-      packSize: 1,
-      packs: bars.length,
-      spare: '',
-      priceEach: minorUnits(context.figures.number('price.stick')),
-      priceKnown: 'invented',
-      firstUsedBy: 'W1',
-    }),
+    ({ material, bars }): Purchase =>
+      within(material.id, () => ({
+        id: material.id,
+        item: `${material.name}, ripped from the next size sold, ${context.show.withUnit(material.stockLength)} lengths`,
+        use: 'plinths, cleats, battens, ledgers',
+        shop: 'lumber',
+        need: bars.length,
+        unit: 'length',
+        packSize: 1,
+        packs: bars.length,
+        spare: '',
+        priceEach: packPrice({ stick: context.figures.number('price.stick') }),
+        priceKnown: 'invented',
+        firstUsedBy: 'W1',
+      })),
   )
   return [...sheets, ...sticks]
 }
@@ -75,12 +78,13 @@ function priceOfSheet(
   const priceEach = settle.choice(sheetPrice, undefined, () => ({
     value: listed,
     because: 'an invented price: put in yours',
+    from: packPrice,
   }))
   const answered = settle.asked(sheetPrice, undefined) !== undefined
   return { priceEach, priceKnown: answered ? 'answered' : 'invented' }
 }
 
-function listedPrice(figures: PlanContext['figures'], material: Sheet): Money {
-  if (material.grain) return minorUnits(figures.number('price.sheet-plywood'))
-  return minorUnits(figures.number(material.thickness <= THIN ? 'price.sheet-mdf-thin' : 'price.sheet-mdf'))
+function listedPrice(figures: PlanContext['figures'], { grain, thickness }: Sheet): Money {
+  const row = grain ? 'sheet-plywood' : thickness <= THIN ? 'sheet-mdf-thin' : 'sheet-mdf'
+  return packPrice({ [row]: figures.number(`price.${row}`) })
 }

@@ -14,19 +14,19 @@ import {
 import type { SupplyKind } from '../../kinds/supply/contract.ts'
 import { SUPPLIES } from '../../kinds/supply/list.ts'
 import type { Field } from '../../things/field.ts'
-import { formula } from '../../things/formula.ts'
+import { within } from '../../things/formula.ts'
 import type { Message } from '../../things/message.ts'
 import type { Part } from '../../things/part.ts'
 import type { RequestLine } from '../../things/request.ts'
-import { SQUARE_METRES_PER_SQUARE_FOOT } from '../../units/area.ts'
 import type { Day } from '../../units/day.ts'
-import { type Hours, hours } from '../../units/hours.ts'
-import { type Money, minorUnits, roundMoney } from '../../units/money.ts'
+import type { Hours } from '../../units/hours.ts'
+import { type Money, minorUnits } from '../../units/money.ts'
 import { coatAreaOf, type EdgeFactors } from '../coating/coated-area.ts'
 import type { PlanContext } from '../context.ts'
 import type { FrontPlan } from '../fronts/fronts.ts'
 import { parseMark } from '../marks.ts'
 import { drillingFor, withFrontDetails } from './front-request.ts'
+import { areaCounted, ownHoursToBuy, quotedByArea, quotedByPiece } from './quoted.ts'
 import { withWholeFronts } from './whole-front.ts'
 
 export type { RequestLine } from '../../things/request.ts'
@@ -56,17 +56,6 @@ export interface SupplyPlan {
   readonly delivery: Money
   readonly messages: readonly Message[]
 }
-
-/** Own hours for bought-in work: a fixed part to order and fetch, and some for each piece to check. */
-export const ownHoursToBuy = formula(
-  {
-    id: 'supply.own-hours',
-    plain: 'hours to fetch and check + pieces × hours a piece',
-    source: 'common practice, no source',
-  },
-  (given: { readonly once: number; readonly each: number; readonly pieces: number }): Hours =>
-    hours(given.once + given.each * given.pieces),
-)
 
 /** Who makes what: parts that are bought leave the cut list for one request each; the leaf's pieces become one leaf. */
 export function supply(context: PlanContext, parts: readonly Part[], fronts: FrontPlan): SupplyPlan {
@@ -116,7 +105,10 @@ interface Asked {
   readonly fronts: FrontPlan
 }
 
-function requestOf(context: PlanContext, kind: SupplyKind, { parts, fronts }: Asked): SupplyRequest {
+const requestOf = (context: PlanContext, kind: SupplyKind, asked: Asked): SupplyRequest =>
+  within(`bought.${kind.id}`, () => requestIn(context, kind, asked))
+
+function requestIn(context: PlanContext, kind: SupplyKind, { parts, fronts }: Asked): SupplyRequest {
   const { figures, settle, show } = context
   const lines = kind.lines(parts, show)
   const pieces = lines.reduce((count, line) => count + line.quantity, 0)
@@ -139,7 +131,8 @@ function requestOf(context: PlanContext, kind: SupplyKind, { parts, fronts }: As
     drilling: kind.id === 'fronts' ? drillingFor(context, fronts) : [],
     area,
     leadDays,
-    quoted: roundMoney(each * (area === undefined ? pieces : areaAsked(context, area))),
+    quoted:
+      area === undefined ? quotedByPiece({ pieces, each }) : quotedByArea({ area: areaCounted(context, area), each }),
     quoteKnown: settle.asked(quote, undefined) === undefined ? 'invented' : 'answered',
     ownHours: ownHoursToBuy({
       once: figures.number('buy.hours-once'),
@@ -154,10 +147,6 @@ const FIELDS = {
   fronts: { quote: frontQuote, lead: frontLead },
   spraying: { quote: sprayQuote, lead: sprayLead },
 } as const
-
-/** The area in what the quote counts: square feet in an inch job, square metres in a metric one. */
-const areaAsked = ({ figures }: PlanContext, squareMetres: number): number =>
-  figures.units === 'inch' ? squareMetres / SQUARE_METRES_PER_SQUARE_FOOT : squareMetres
 
 /** How much more edges drink than faces. */
 export const edgeFactorsOf = ({ figures }: Pick<PlanContext, 'figures'>): EdgeFactors => ({
