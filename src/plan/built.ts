@@ -1,5 +1,6 @@
 import type { Part } from '../things/part.ts'
 import type { BoxPlan } from './boxes/boxes.ts'
+import type { CarryingIn } from './carrying-in/carrying-in.ts'
 import type { CoatingPlan } from './coating/coating.ts'
 import type { DevicePlan } from './devices/devices.ts'
 import type { FixingPlan } from './fixings/fixings.ts'
@@ -27,6 +28,7 @@ export interface Built {
   readonly shelves: ShelfPlan
   readonly lights: LightPlan
   readonly stripOut: StripOut
+  readonly carryingIn: CarryingIn
   readonly supply: SupplyPlan
   /** All parts with their supplier and cut-outs, in written order. */
   readonly parts: readonly Part[]

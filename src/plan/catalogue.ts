@@ -12,11 +12,7 @@ import { fireBesideNotMeasured, runInHearthZone } from './by-fire/by-fire-messag
 import { startAlreadyPast } from './calendar/calendar.ts'
 import { notADay } from './calendar/days-off.ts'
 import { recoatTooLate } from './calendar/recoat.ts'
-import {
-  boxDoesNotComeIn,
-  pieceDoesNotComeIn,
-  sheetDoesNotComeIn,
-} from './carrying-in/carrying-messages.ts'
+import { boxDoesNotComeIn, pieceDoesNotComeIn, sheetDoesNotComeIn } from './carrying-in/carrying-messages.ts'
 import { coatingNotHere, dryingFromTheTin, notByThatMethod, sprayingOnSite } from './coating/coating-messages.ts'
 import { cutOutMeetsPart, deviceBuried, deviceCovered, nailerCrossed } from './devices/device-messages.ts'
 import { heavyLift } from './fixings/carrying.ts'

@@ -1,6 +1,7 @@
 import { type Figures, figuresIn } from '../figures/figures.ts'
 import { baysOf, type Job } from '../job/job.ts'
 import { merged } from '../things/contribution.ts'
+import type { JointDraft } from '../things/joint.ts'
 import type { Message } from '../things/message.ts'
 import type { CutOut, Part, PartId } from '../things/part.ts'
 import type { NamedBay } from '../things/place.ts'
@@ -75,8 +76,50 @@ export function makePlan(job: Job, effort: Effort): Plan {
   }
 }
 
-/** What is built, step by step: the wall, what stands at it, then what that takes. */
+/** What is built, then what that takes: panels, coats, caulk, screws, and the way into the house. */
 function build(context: PlanContext, effort: Effort): { readonly built: Built; readonly messages: readonly Message[] } {
+  const { standing, drafts, ...stood } = stand(context)
+  const { survey: surveyed, boxes: boxed, fronts: front, mantel, shelves: shelf } = standing
+  const supplied = supply(context, standing.lights.parts, front)
+  const parts = supplied.parts
+  const laid = panels(context, parts, effort)
+  const carried = carryingIn(context, { parts, boxes: boxed, shelves: shelf, mantel, panels: laid })
+  const jointed = joints(context, drafts)
+  const coated = coating(context, {
+    survey: surveyed,
+    supply: supplied,
+    fronts: front,
+    mantel,
+    joints: jointed.joints,
+  })
+  const fixed = fixings(context, { survey: surveyed, parts, boxes: boxed, fronts: front, panels: laid })
+  return {
+    built: {
+      ...standing,
+      supply: supplied,
+      parts,
+      panels: laid,
+      carryingIn: carried,
+      coating: coated,
+      joints: jointed,
+      fixings: fixed,
+    },
+    messages: [
+      ...stood.messages,
+      ...[supplied, laid, carried, jointed, coated, fixed].flatMap((step) => step.messages),
+    ],
+  }
+}
+
+/** Everything that stands at the wall, and the joints it makes with it. */
+interface Stood {
+  readonly standing: Omit<Built, 'supply' | 'parts' | 'panels' | 'carryingIn' | 'coating' | 'joints' | 'fixings'>
+  readonly drafts: readonly JointDraft[]
+  readonly messages: readonly Message[]
+}
+
+/** Step by step: the wall, what comes off it, what stands at it. */
+function stand(context: PlanContext): Stood {
   const surveyed = survey(context)
   const slotted = slots(context, surveyed)
   const boxed = boxes(context, slotted)
@@ -95,21 +138,8 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
   const unlit = withCutOuts(byFire.parts, cut.cutOuts)
   const lit = lights(context, { survey: surveyed, boxes: boxed, shelves: shelf, parts: unlit })
   const off = stripOut(context, { survey: surveyed, slots: slotted }, mantel)
-  const supplied = supply(context, lit.parts, front)
-  const parts = supplied.parts
-  const laid = panels(context, parts, effort)
-  const carried = carryingIn(context, { parts, boxes: boxed, shelves: shelf, mantel, panels: laid })
-  const jointed = joints(context, all.joints)
-  const coated = coating(context, {
-    survey: surveyed,
-    supply: supplied,
-    fronts: front,
-    mantel,
-    joints: jointed.joints,
-  })
-  const fixed = fixings(context, { survey: surveyed, parts, boxes: boxed, fronts: front, panels: laid })
   return {
-    built: {
+    standing: {
       survey: surveyed,
       slots: slotted,
       boxes: boxed,
@@ -120,17 +150,9 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
       shelves: shelf,
       lights: lit,
       stripOut: off,
-      carryingIn: carried,
-      supply: supplied,
-      parts,
-      panels: laid,
-      coating: coated,
-      joints: jointed,
-      fixings: fixed,
     },
-    messages: [surveyed, all, byFire, lit, off, supplied, laid, carried, jointed, coated, fixed].flatMap(
-      (step) => step.messages,
-    ),
+    drafts: all.joints,
+    messages: [surveyed, all, byFire, lit, off].flatMap((step) => step.messages),
   }
 }
 

@@ -1,5 +1,6 @@
 import type { ChapterId, Field } from '../../things/field.ts'
 import { CABINET_FIELDS } from './cabinets.ts'
+import { CARRYING_FIELDS } from './carrying.ts'
 import { DRAWER_FIELDS } from './drawers.ts'
 import { FINISH_FIELDS } from './finish.ts'
 import { FIREBOX_FIELDS } from './firebox.ts'
@@ -17,7 +18,7 @@ import { WALL_FIELDS } from './wall.ts'
 /** The chapters in the order they are asked, each with its questions in order. Add a question = one field in one chapter. */
 export const CHAPTER_FIELDS: Readonly<Record<ChapterId, readonly Field[]>> = {
   job: JOB_FIELDS,
-  wall: [...WALL_FIELDS, ...REMOVAL_FIELDS],
+  wall: [...WALL_FIELDS, ...REMOVAL_FIELDS, ...CARRYING_FIELDS],
   firebox: FIREBOX_FIELDS,
   cabinets: CABINET_FIELDS,
   shelves: SHELF_FIELDS,

@@ -12,7 +12,6 @@ const COUNTED = {
   'old-paint': 'checks',
   sheet: 'sheets',
   part: 'parts',
-  band: 'metres of edge',
   box: 'boxes',
   'box-on-site': 'boxes',
   drawer: 'drawers',
@@ -130,8 +129,10 @@ export function hoursOf(
     readonly people: 1 | 2
   },
 ): Hours {
-  const spent = task.efforts.map(({ rate, count }) => {
+  const rates = [...new Set(task.efforts.map((e) => e.rate))]
+  const spent = rates.map((rate) => {
     const of = HOURS_OF.get(rate)
+    const count = task.efforts.filter((e) => e.rate === rate).reduce((n, e) => n + e.count, 0)
     return [rate, of === undefined ? 0 : of({ count, perUnit: figures.number(`rate.${rate}`) })] as const
   })
   const work = workHours({ ...Object.fromEntries(spent), ...task.promised })

@@ -8,6 +8,7 @@ import type { Run } from '../run/slot.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
 import { effort } from './efforts.ts'
+import { boxesInRoom } from './in-room.ts'
 import { ORDERS } from './office.ts'
 import { countOf, marksOf, sized, type Workload } from './workload.ts'
 
@@ -18,6 +19,7 @@ export const fittingTasks = (load: Workload): readonly TaskDraft[] => [
   levelLine(load),
   plinths(load),
   cutOuts(load),
+  boxesInRoom(load),
   standing(load),
   scribing(load),
   counters(load),
@@ -128,7 +130,7 @@ function standing(load: Workload): TaskDraft {
     title: tallFirst.some((b) => b.run.kind === 'tall')
       ? 'Stand, join, fix the boxes: tall ones first'
       : 'Stand, join, fix the boxes',
-    after: ['F2', 'F3', 'B3', 'B6', 'W9', ORDERS.hardware],
+    after: ['F2', 'F3', 'F0', 'B3', 'B6', 'W9', ORDERS.hardware],
     needed: boxes.length > 0,
     efforts: [effort('stand-box', boxes.length), effort('join-box', joins)],
     marks: tallFirst.map((b) => b.mark),
