@@ -10,6 +10,7 @@ import { questionOn, type Session } from './session.ts'
 import { planned, saved } from './settle-answer.ts'
 import type { SessionEvent, Stepped } from './stepped.ts'
 import { draftHere, typeInto } from './type-into.ts'
+import { foldHere, moveAmongRows, whereFromShown } from './where-from.ts'
 
 /** One step of the interview, pure: the session after an event, and what the world is asked to do. */
 export function step(session: Session, event: SessionEvent): Stepped {
@@ -37,6 +38,8 @@ function act(session: Session, event: Action): Stepped {
       return goBack(session)
     case 'help':
       return stay(helpShown(session))
+    case 'where-from':
+      return stay(whereFromShown(session))
     case 'review':
       return stay({ ...session, page: { kind: 'review', line: 0 }, said: { kind: 'nothing' } })
     case 'move':
@@ -56,6 +59,8 @@ function enterPressed(session: Session): Stepped {
       return answerMessage(session)
     case 'help':
       return goBack(session)
+    case 'where-from':
+      return stay(foldHere(session))
   }
 }
 
@@ -66,6 +71,7 @@ function helpShown(session: Session): Session {
 
 /** In a table to another row; in a list of options the option's number is typed; in the review to another line. */
 function moved(session: Session, by: number): Session {
+  if (session.page.kind === 'where-from') return moveAmongRows(session, by)
   const question = questionOn(session)
   if (question === undefined) return moveLine(session, by)
   const draft = draftHere(session) ?? EMPTY_DRAFT

@@ -6,7 +6,7 @@ import type { Kept, Session } from './session.ts'
 /** What happens to an interview: what the person does, and what came of the effects asked for. */
 export type SessionEvent =
   | { readonly kind: 'edit'; readonly edit: LineEdit }
-  | { readonly kind: 'enter' | 'back' | 'help' | 'review' }
+  | { readonly kind: 'enter' | 'back' | 'help' | 'review' | 'where-from' }
   /** Up or down in a list, a table or the review, by so many lines. */
   | { readonly kind: 'move'; readonly by: number }
   | { readonly kind: 'planned'; readonly plan: Plan }

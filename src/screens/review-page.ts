@@ -19,7 +19,7 @@ import { jobName, savedWords } from './place-words.ts'
 import { sayRows } from './question-page.ts'
 import { pageDown, pageUp, rowWindow } from './row-window.ts'
 
-const KEYS = 'Enter go there · Tab where from · ↑ ↓ PgDn move · Esc back · Ctrl+C leave'
+const KEYS = 'Enter go there · PgDn more · Tab where from · Esc back'
 const ASKS = 'Is it all as it should be?'
 
 /** Check answers: what stops first, then every answer; Enter leads to the line's question and back. */

@@ -23,6 +23,7 @@ import { helpPage, messagePage } from './other-pages.ts'
 import { jobName } from './place-words.ts'
 import { questionPage } from './question-page.ts'
 import { reviewPage } from './review-page.ts'
+import { whereFromPage } from './where-from-page.ts'
 
 /** What the whole screen shows. */
 export type Scene = { readonly kind: 'home'; readonly home: Home } | JobScene
@@ -56,6 +57,7 @@ function interviewPage(layout: Layout, session: Session): Frame {
   const message = messageOn(page, session.plan)
   if (question !== undefined) return questionPage(layout, session, question)
   if (message !== undefined) return messagePage(layout, session, message)
+  if (page.kind === 'where-from') return whereFromPage(layout, session, page)
   return page.kind === 'help' ? helpPage(layout, session, page.key) : reviewPage(layout, session)
 }
 

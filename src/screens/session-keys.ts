@@ -6,6 +6,7 @@ import { draftHere } from '../interview/type-into.ts'
 import type { Layout } from './frame.ts'
 import type { Key, KeyName } from './keys/key.ts'
 import { reviewPageMove } from './review-page.ts'
+import { whereFromPageMove } from './where-from-page.ts'
 
 const PAGE = 10
 const ALL = 100_000
@@ -31,8 +32,6 @@ const REVIEW_MOVES: Partial<Readonly<Record<KeyName, number>>> = {
   down: 1,
   home: -ALL,
   end: ALL,
-  tab: 1,
-  'shift-tab': -1,
 }
 
 /** What a key means on the page the person looks at, laid out as it is seen; undefined = nothing here. */
@@ -46,6 +45,8 @@ export function eventOf(key: Key, session: Session, layout: Layout): SessionEven
       return { kind: 'back' }
     case 'f1':
       return { kind: 'help' }
+    case 'f2':
+      return { kind: 'where-from' }
     case 'f4':
       return { kind: 'review' }
     default:
@@ -61,13 +62,19 @@ function textEvent(text: string, session: Session): SessionEvent {
 }
 
 function otherKey(name: KeyName, session: Session, layout: Layout): SessionEvent | undefined {
-  const by = session.page.kind === 'review' ? reviewMove(name, session, layout) : MOVES[name]
+  const { page } = session
+  if (page.kind === 'review' && name === 'tab') return { kind: 'where-from' }
+  const by = page.kind === 'review' || page.kind === 'where-from' ? linesMove(name, session, layout) : MOVES[name]
   if (by !== undefined) return { kind: 'move', by }
   const edit = EDITS[name]
   return edit === undefined ? undefined : { kind: 'edit', edit }
 }
 
-function reviewMove(name: KeyName, session: Session, layout: Layout): number | undefined {
-  if (name === 'page-down') return reviewPageMove(layout, session, 'down')
-  return name === 'page-up' ? reviewPageMove(layout, session, 'up') : REVIEW_MOVES[name]
+/** In the review and on the where-from page a window further is as many lines as were seen. */
+function linesMove(name: KeyName, session: Session, layout: Layout): number | undefined {
+  if (name !== 'page-down' && name !== 'page-up') return REVIEW_MOVES[name]
+  const way = name === 'page-down' ? 'down' : 'up'
+  return session.page.kind === 'where-from'
+    ? whereFromPageMove(layout, session.page, way)
+    : reviewPageMove(layout, session, way)
 }

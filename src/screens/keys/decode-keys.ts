@@ -95,6 +95,7 @@ const LETTERED: Readonly<Record<string, KeyName>> = {
   F: 'end',
   Z: 'shift-tab',
   P: 'f1',
+  Q: 'f2',
   S: 'f4',
 }
 const NUMBERED: Readonly<Record<string, KeyName>> = {
@@ -106,6 +107,7 @@ const NUMBERED: Readonly<Record<string, KeyName>> = {
   '7': 'home',
   '8': 'end',
   '11': 'f1',
+  '12': 'f2',
   '14': 'f4',
 }
 

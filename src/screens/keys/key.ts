@@ -20,6 +20,7 @@ export type KeyName =
   | 'page-up'
   | 'page-down'
   | 'f1'
+  | 'f2'
   | 'f4'
   | 'leave'
   | 'suspend'
