@@ -51,6 +51,7 @@ import { withoutHeldSizes } from './install-sequence/held-lines.ts'
 import { type MaterialNames, materialNames } from './material-names.ts'
 import { type Noted, notesOf } from './notes.ts'
 import { only } from './only.ts'
+import { helperFigureLines, type OwnFigureLine, ownFigureLines } from './own-figures.ts'
 import { type OrderDay, orderDays } from './order-days.ts'
 import { type ChangesSince, partChanges } from './part-changes.ts'
 import { type ScopeLine, scopeOf } from './scope.ts'
@@ -86,6 +87,8 @@ export interface ForHelper {
   readonly orders: readonly OrderDay[]
   readonly notes: readonly Noted[]
   readonly accepted: readonly Accepted[]
+  /** Figures of the shop's own that this job reckons with instead of the published ones. */
+  readonly ownFigures: readonly OwnFigureLine[]
   /** For each packet handed out before: which parts are not what they were then. */
   readonly changes: readonly ChangesSince[]
   readonly finish: Day
@@ -114,6 +117,7 @@ export interface ForOffice {
   readonly purchases: readonly OfficePurchase[]
   readonly orderBy: CalendarPlan['orderBy']
   readonly price: OfficePrice
+  readonly ownFigures: readonly OwnFigureLine[]
 }
 
 /** The client's quote: what they get, what it costs with tax, when; not how the price came about. */
@@ -185,6 +189,7 @@ export function forHelper(plan: Plan): ForHelper {
     orders: orderDays(plan),
     notes: notesOf(plan, HELPER_CHAPTERS),
     accepted: acceptedConfirms(plan, HELPER_CHAPTERS),
+    ownFigures: helperFigureLines(plan),
     changes: plan.job.issued.map((issue) => ({ revision: issue.revision, parts: partChanges(issue, plan) })),
     finish: plan.calendar.finish,
   }
@@ -230,6 +235,7 @@ export function forOffice(plan: Plan): ForOffice {
     purchases: plan.purchases.map((purchase): OfficePurchase => only(purchase, OFFICE_PURCHASE)),
     orderBy: plan.calendar.orderBy,
     price: only(plan.price, OFFICE_PRICE),
+    ownFigures: ownFigureLines(plan),
   }
 }
 

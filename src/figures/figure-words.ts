@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../units/show-length.ts'
 import { type FigureRow, valuesOf } from './figure.ts'
 
 /** A figure's value in words, inch and metric where they differ: `1 in or 25 mm`, `750 kg/m3`. */
@@ -19,13 +20,12 @@ const KNOWN: Readonly<Record<FigureRow['known'], string>> = {
 export const sourceWords = ({ source, edition, section, region, known }: FigureRow): string =>
   [source, edition, section, region, KNOWN[known]].filter((text) => text !== undefined && text !== '').join(', ')
 
-/** A figure of a person's own beside the published one. */
-export interface OwnFigureShown {
-  readonly id: string
-  readonly says: string
-  readonly published: string
-  readonly yours: string
-  readonly because: string
+/** The value a job of these units reckons with: `1 1/4 in`. */
+export function valueWordsIn(row: FigureRow, units: UnitSystem): string {
+  const values = valuesOf(row)
+  const chosen = values.find(([field]) => field.startsWith(units)) ?? values[0]
+  const unit = 'unit' in row && row.unit !== '1' ? ` ${row.unit}` : ''
+  return chosen === undefined ? '' : `${chosen[1]}${unit}`
 }
 
 /** Families of figures that concern money: no paper of a helper shows them. */

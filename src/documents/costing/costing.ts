@@ -23,9 +23,28 @@ export function costingBook(view: ForOffice): Book {
   return {
     title: `${view.title} · costing`,
     paper: paperSize(view.show.units),
-    sheets: [priceSheet(view, lines), costSheet(lines, view), notesSheet(view)],
+    sheets: [priceSheet(view, lines), costSheet(lines, view), notesSheet(view), ...ownFigureSheets(view)],
   }
 }
+
+/** What this job reckons with that is not the published figure; no sheet when there is none. */
+const ownFigureSheets = ({ ownFigures }: ForOffice): readonly BookSheet[] =>
+  ownFigures.length === 0
+    ? []
+    : [
+        {
+          name: 'Own figures',
+          columns: [
+            { head: 'figure', width: 24 },
+            { head: 'what', width: 44 },
+            { head: 'published', width: 16 },
+            { head: 'this job', width: 16 },
+            { head: 'why', width: 50 },
+          ],
+          rows: ownFigures.map(({ id, says, published, yours, because }) => [id, says, published, yours, because]),
+          frozenColumns: 1,
+        },
+      ]
 
 function notesSheet(view: ForOffice): BookSheet {
   const said: readonly (readonly [string, string | undefined])[] = [

@@ -6,6 +6,7 @@ import { acceptedWords } from '../confirms.ts'
 import type { Assets, PacketDocument, Reader, Stamp } from '../document.ts'
 import { markRanges } from '../mark-ranges.ts'
 import { orderWords } from '../order-days.ts'
+import { ownFigureWords } from '../own-figures.ts'
 import { paperSize } from '../paper-size.ts'
 import { newestBefore } from '../part-changes.ts'
 import type { Waiting } from '../waiting.ts'
@@ -82,6 +83,7 @@ function startHerePaper({ view, contents, assets, stamp }: StartHere, most: numb
           ...datesAndHands(view, most),
           ...confirmed(view, most),
           ...assumed(view, most),
+          ...ownFigures(view, most),
           heading('What is in it, and for whom'),
           ...contents.map((c) => fact(c.folder, c.says)),
           fact('hand out', 'only the folder of that reader, never this whole packet'),
@@ -131,6 +133,16 @@ function assumed({ notes }: ForHelper, most: number): readonly Block[] {
     heading('Assumed or kept simple'),
     ...lines,
     ...rest(notes.length - lines.length, 'more notes in the interview'),
+  ]
+}
+
+function ownFigures({ ownFigures: own }: ForHelper, most: number): readonly Block[] {
+  if (own.length === 0) return []
+  const lines = own.slice(0, most).map((line) => fact('own', cutAt(ownFigureWords(line))))
+  return [
+    heading('Figures of our own, not the published ones'),
+    ...lines,
+    ...rest(own.length - lines.length, 'more of our own: ask the office'),
   ]
 }
 
