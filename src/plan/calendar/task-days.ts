@@ -63,7 +63,7 @@ export const taskReady = formula(
 /** Day of the hand-over, as the quote names it. */
 export const handOverDay = formula(
   {
-    id: 'calendar.hand-over',
+    id: 'calendar.hand-over.finish',
     plain: 'day the hand-over is done',
     ...WORKING_TIME,
     from: { finish: taskFinish },

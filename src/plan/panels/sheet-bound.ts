@@ -8,7 +8,7 @@ import type { Bed, Block } from './block.ts'
  */
 export const sheetBound = formula(
   {
-    id: 'panels.fewest-sheets',
+    id: 'panels.bound',
     plain: 'area of the pieces, a saw cut added to each side / usable area of a sheet likewise, up to a whole sheet',
     source: 'geometry',
     gives: 'count',

@@ -41,7 +41,7 @@ export const spareSheets = formula(
 
 export const sheetsToOrder = formula(
   {
-    id: 'panels.order',
+    id: 'panels.sheets',
     plain: 'sheets laid out + spare',
     source: 'arithmetic',
     gives: 'count',

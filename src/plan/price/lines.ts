@@ -24,7 +24,7 @@ export const hoursTogether = formula(
 /** What hours cost, rounded once, half up. */
 export const hoursAmount = formula(
   {
-    id: 'price.hours-line',
+    id: 'price.hours-line.amount',
     plain: 'hours × hour rate',
     source: 'arithmetic',
     gives: 'money',
@@ -51,15 +51,13 @@ const OUTSIDE: ReadonlySet<Purchase['shop']> = new Set(['boxes', 'fronts', 'spra
 /** What so many packs cost, rounded once, half up. */
 export const packsAmount = formula(
   {
-    id: 'price.line',
+    id: 'price.line.amount',
     plain: 'packs × price of one',
     source: 'arithmetic',
     gives: 'money',
     from: {
-      packs: ['purchase.packs', 'purchase.packs-for-need', 'panels.order', 'sticks.of-each', 'purchase.tins'].map(
-        (id) => ({ id }),
-      ),
-      priceEach: ['purchase.price-each', 'sheetPrice', 'supply.quoted'].map((id) => ({ id })),
+      packs: ['purchase.packs', 'purchase.with-spare.packs', 'tins.packs'].map((id) => ({ id })),
+      priceEach: { id: 'purchase.price-each' },
     },
     units: { packs: 'count', priceEach: 'money' },
   },

@@ -72,7 +72,7 @@ export const litresTogether = formula(
 /** How many tins of each size, largest first. */
 export const cheapestTins = formula(
   {
-    id: 'purchase.tins',
+    id: 'tins.packs',
     plain: 'cheapest set of tins that holds the litres; of equally cheap ones the one with least left over',
     source: 'arithmetic',
     gives: 'count',

@@ -1,9 +1,10 @@
+import { formula, within } from '../../things/formula.ts'
 import type { Purchase } from '../../things/supplies.ts'
-import { roundMoney } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import { filledHoles } from '../fixings/filled-holes.ts'
 import type { FixingLine } from '../fixings/fixing-line.ts'
+import { packPrice, packsFor } from './packs.ts'
 
 /** How one kind of hardware is sold. */
 interface Sold {
@@ -69,25 +70,47 @@ const byItem = (lines: readonly FixingLine[]): readonly FixingLine[] =>
     ]
   })
 
-function packed(context: PlanContext, line: FixingLine): Purchase {
-  const { figures } = context
+const packed = (context: PlanContext, line: FixingLine): Purchase =>
+  within(`hardware.${line.id}`, () => packedIn(context, line))
+
+function packedIn({ figures }: PlanContext, line: FixingLine): Purchase {
   const sold = SOLD.find((s) => s.test.test(line.id)) ?? ANY
+  const { unit } = line
   const packSize = sold.pack === undefined ? 1 : figures.number(sold.pack)
-  const share = sold.spare ? figures.number('screws.spare') : 0
-  const need = line.unit === 'piece' ? Math.ceil(line.count * (1 + share) - HAIR) : line.count * (1 + share)
+  const need = hardwareNeed({ count: line.count, spareShare: sold.spare ? figures.number('screws.spare') : 0, unit })
+  const row = line.price ?? sold.price
   return {
     id: `hardware.${line.id}`,
     item: line.item,
     use: line.use,
     shop: 'hardware',
     need,
-    unit: line.unit,
+    unit,
     packSize,
-    packs: Math.ceil(need / packSize - HAIR),
+    packs: packsFor({ need, packSize, unit }),
     spare: sold.spare ? 'a tenth spare is in the need' : '',
-    priceEach: roundMoney(figures.number(line.price ?? sold.price) * (sold.soldWhole === true ? 1 : packSize)),
+    priceEach: packPrice({
+      [row.slice(row.lastIndexOf('.') + 1)]: figures.number(row),
+      holds: sold.soldWhole === true ? 1 : packSize,
+    }),
     priceKnown: 'invented',
     firstUsedBy: sold.firstUsedBy,
   }
 }
+
+/** What is bought of one kind of hardware: the count and its spare, whole pieces where it is counted in pieces. */
+export const hardwareNeed = formula(
+  {
+    id: 'hardware.need',
+    plain: 'count × (1 + share bought over it), up to whole pieces',
+    source: 'common practice, no source',
+    gives: 'number',
+    from: { spareShare: { id: 'screws.spare' } },
+    units: { count: 'number', spareShare: 'number' },
+  },
+  (of: { readonly count: number; readonly spareShare: number; readonly unit: string }): number => {
+    const exact = of.count * (1 + of.spareShare)
+    return of.unit === 'piece' ? Math.ceil(exact - HAIR) : exact
+  },
+)
 const HAIR = 1e-9

@@ -1,16 +1,28 @@
-import { formula } from '../../things/formula.ts'
+import { formula, type Ref } from '../../things/formula.ts'
 import { type Money, roundMoney } from '../../units/money.ts'
 
 /** A need a hair over a pack is that pack: needs are sums of machine numbers. */
 const HAIR = 1e-9
 
+/** Formulas a need comes from: counted, summed over joints, in tins, or pieces of hardware. */
+export const NEEDS: readonly Ref[] = [
+  'panels.sheets',
+  'sticks.of-each',
+  'joints.caulk-in-all',
+  'joints.tape-in-all',
+  'joints.rod-in-all',
+  'purchase.litres-in-tins',
+  'hardware.need',
+].map((id) => ({ id }))
+
 /** Whole packs that hold the need. `unit` is what both are counted in. */
 export const packsFor = formula(
   {
-    id: 'purchase.packs-for-need',
+    id: 'purchase.packs',
     plain: 'need / what a pack holds, up to whole packs',
     source: 'arithmetic',
     gives: 'count',
+    from: { need: NEEDS },
     units: { need: 'number', packSize: 'number' },
   },
   (of: { readonly need: number; readonly packSize: number; readonly unit: string }): number =>
@@ -20,7 +32,7 @@ export const packsFor = formula(
 /** Packs bought: those of the need, and one more where running out would stop the work. */
 export const packsWithSpare = formula(
   {
-    id: 'purchase.packs',
+    id: 'purchase.with-spare.packs',
     plain: 'packs that hold the need + 1 when they are more than need no spare',
     source: 'common practice, no source',
     gives: 'count',

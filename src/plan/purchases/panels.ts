@@ -7,7 +7,7 @@ import type { Money } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import { materialOf } from '../materials.ts'
-import { packPrice } from './packs.ts'
+import { packPrice, packsFor } from './packs.ts'
 
 /** Panels up to this are priced as thin ones. */
 const THIN = millimetres(10)
@@ -28,7 +28,7 @@ export function panelPurchases(context: PlanContext, built: Built): readonly Pur
         need: bars.length,
         unit: 'length',
         packSize: 1,
-        packs: bars.length,
+        packs: packsFor({ need: bars.length, packSize: 1, unit: 'length' }),
         spare: '',
         priceEach: packPrice({ stick: context.figures.number('price.stick') }),
         priceKnown: 'invented',
@@ -53,7 +53,7 @@ function sheetPurchase(
     need: order.sheets,
     unit: 'sheet',
     packSize: 1,
-    packs: order.sheets,
+    packs: packsFor({ need: order.sheets, packSize: 1, unit: 'sheet' }),
     spare: order.spare === 0 ? '' : `${order.spare} spare`,
     priceEach,
     priceKnown,
@@ -81,7 +81,7 @@ function priceOfSheet(
     from: packPrice,
   }))
   const answered = settle.asked(sheetPrice, undefined) !== undefined
-  return { priceEach, priceKnown: answered ? 'answered' : 'invented' }
+  return { priceEach: packPrice({ sheetPrice: priceEach }), priceKnown: answered ? 'answered' : 'invented' }
 }
 
 function listedPrice(figures: PlanContext['figures'], { grain, thickness }: Sheet): Money {
