@@ -47,8 +47,8 @@ export function carryingIn(context: PlanContext, work: ToCarry): CarryingIn {
 const howIn = (thing: Carried, way: WayIn): Passing =>
   within(thing.id, () => passing({ sides: longestFirst(...thing.sizes.map((s) => s.size)), way }))
 
-/** Things named in a message; the rest is counted. */
-const NAMED = 3
+/** Things of a kind named in a message; the rest is counted. Names of sheets are long. */
+const NAMED: Readonly<Record<Carried['kind'], number>> = { box: 3, piece: 3, sheet: 1 }
 
 type Said = Parameters<typeof boxDoesNotComeIn.says>[0]
 
@@ -58,9 +58,10 @@ function said(
   things: readonly Carried[],
   way: WayIn,
 ): readonly Message[] {
-  if (things.length === 0) return []
-  const shown = things.slice(0, NAMED)
-  const more = things.length > NAMED ? `, ${things.length - NAMED} more` : ''
+  const [first] = things
+  if (first === undefined) return []
+  const shown = things.slice(0, NAMED[first.kind])
+  const more = things.length > shown.length ? `, ${things.length - shown.length} more` : ''
   return [
     raise(
       kind,

@@ -153,7 +153,11 @@ const aboutPieces = ([first]: readonly OldPiece[]): { readonly about: QuestionKe
 })
 
 const oldPiecesSaid = (pieces: readonly OldPiece[], age: HouseAge): Message =>
-  raise(oldPieceMayHoldLead, aboutPieces(pieces), { pieces: named(pieces), year: String(age.limitYear) })
+  raise(
+    oldPieceMayHoldLead,
+    { about: questionKey('job', houseYear), place: 'house' },
+    { pieces: named(pieces), year: String(age.limitYear) },
+  )
 
 /** `mantel (breast), shelf (left alcove)` */
 const named = (pieces: readonly OldPiece[]): string =>

@@ -4,6 +4,7 @@ import { kilograms, type Mass } from '../../units/mass.ts'
 import { roundMoney } from '../../units/money.ts'
 import { litres, type Volume } from '../../units/volume.ts'
 import type { PlanContext } from '../context.ts'
+import { priceKnown } from '../price-known.ts'
 import type { OldPiece } from './old-piece.ts'
 import type { OldTrim } from './old-trim.ts'
 
@@ -37,7 +38,7 @@ export const wasteBags = formula<{ volume: Volume; mass: Mass; bag: number; bagM
     gives: 'count',
     units: { mass: 'mass', bag: 'volume', bagMass: 'mass' },
   },
-  ({ volume, mass, bag, bagMass }) => Math.ceil(Math.max(volume / bag, mass / bagMass) - HAIR),
+  ({ volume, mass, bag, bagMass }) => Math.max(0, Math.ceil(Math.max(volume / bag, mass / bagMass) - HAIR)),
 )
 
 /** Skips: volume over the room of one, up to whole ones. */
@@ -79,7 +80,7 @@ export function wastePurchases({ figures }: PlanContext, { bags, skips }: Waste)
       packs: count,
       spare: '',
       priceEach: roundMoney(figures.number(inSkips ? 'price.skip' : 'price.waste-bag')),
-      priceKnown: 'invented',
+      priceKnown: priceKnown(figures, inSkips ? 'price.skip' : 'price.waste-bag'),
       firstUsedBy: 'R4',
     },
   ]
