@@ -35,11 +35,11 @@ import { gapTooWide, manyPasses, tapeTooLong } from './joints/joint-messages.ts'
 import {
   breakEvenLeftOut,
   crownReturnsLeftOut,
-  legsLeftOut,
   levellersLeftOut,
   readyMadeLeftOut,
 } from './left-out/left-out-messages.ts'
 import { driverOutside, grooveTooDeep, mainsByElectrician, noPlaceForCable } from './lights/light-messages.ts'
+import { cableHoleTight, cableInFlue } from './mantel/cable.ts'
 import { woodTooClose } from './mantel/clearance.ts'
 import {
   codeNeedsReading,
@@ -50,8 +50,14 @@ import {
   masonryNotConfirmed,
   notMasonry,
 } from './mantel/firebox-messages.ts'
-import { mantelPastBreast, mantelTooShallow } from './mantel/mantel-messages.ts'
-import { cableHoleTight, screenCrowded, screenHeatUnknown, screenTooLow } from './mantel/screen.ts'
+import {
+  deepMantelLow,
+  legInHearthZone,
+  legNotBuildable,
+  mantelPastBreast,
+  mantelTooShallow,
+} from './mantel/mantel-messages.ts'
+import { screenCrowded, screenHeatUnknown, screenTooLow } from './mantel/screen.ts'
 import { largerThanSheet } from './panels/oversize.ts'
 import { sheetsOnHold } from './panels/panels.ts'
 import { belowDirectCost } from './price/messages.ts'
@@ -119,16 +125,19 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   drawerTooLow,
   noSlideFits,
   mantelTooShallow,
+  legNotBuildable,
   panelTooSmall,
   shelfHasNoVoid,
   shelvesDoNotFit,
   shelfCannotPass,
   runInHearthZone,
+  legInHearthZone,
   looseShelfSags,
   shelfPullsOut,
   shelfTooWeak,
   woodTooClose,
   woodInHotMasonry,
+  cableInFlue,
   manualMissing,
   notMasonry,
   largerThanSheet,
@@ -187,6 +196,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   floorFalls,
   hardwareGeneric,
   nailerCrossed,
+  deepMantelLow,
   turningRoom,
   returnsDiffer,
   tapeTooLong,
@@ -195,7 +205,6 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   kickRaised,
   startAlreadyPast,
   notADay,
-  legsLeftOut,
   crownReturnsLeftOut,
   levellersLeftOut,
   readyMadeLeftOut,

@@ -177,7 +177,27 @@ export const cable = choiceField(
     why: 'Low voltage only; mains by an electrician.',
     when: (look) => look(tv) === true,
   },
-  { 'through-mantel': 'through the mantel top and down inside it', 'surface-duct': 'in a duct on the face' },
+  {
+    'through-mantel': 'through the mantel top, along inside it and out of its end',
+    'surface-duct': 'in a duct on the face',
+    'breast-void': 'down inside a breast that is framed, with no flue in it',
+  },
+)
+export const cableTo = choiceField(
+  {
+    ...at,
+    id: 'cableTo',
+    section: 'choices',
+    short: 'cable goes to',
+    asks: () => 'Where does the screen’s cable go?',
+    why: 'Into a box beside the breast it needs a hole through the counter and the box top.',
+    when: (look) => look(tv) === true,
+  },
+  {
+    breast: 'a low-voltage point on the breast',
+    left: 'the nearest box at the left',
+    right: 'the nearest box at the right',
+  },
 )
 
 export const FIREBOX_FIELDS = [
@@ -195,4 +215,5 @@ export const FIREBOX_FIELDS = [
   tvPlace,
   tvHeat,
   cable,
+  cableTo,
 ] as const

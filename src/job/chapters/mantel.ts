@@ -1,5 +1,5 @@
 import type { Look } from '../../things/field.ts'
-import { countField, lengthField, range, yesNoField } from '../entries.ts'
+import { countField, from0, lengthField, range, yesNoField } from '../entries.ts'
 
 const at = { chapter: 'mantel', section: 'choices', each: ['breast'] } as const
 
@@ -80,6 +80,54 @@ export const mantelThickness = lengthField(
   range(0.4, 1.5, 9, 40),
 )
 
+export const mantelLegs = yesNoField({
+  ...at,
+  id: 'mantelLegs',
+  short: 'legs',
+  asks: () => 'Do legs stand under the mantel, one at each side of the opening?',
+  why: 'Wood beside a fire is nearer to it than the mantel: each leg is checked by itself.',
+  when: wanted,
+})
+const withLegs = (look: Look) => wanted(look) && look(mantelLegs) === true
+
+export const legWidth = lengthField(
+  {
+    ...at,
+    id: 'legWidth',
+    short: 'leg width',
+    asks: () => 'How wide is a leg of the mantel?',
+    why: 'Its outer edge stands under the end of the frieze; the wider it is, the nearer to the opening.',
+    when: withLegs,
+  },
+  range(1.5, 14, 40, 350),
+)
+export const legDepth = lengthField(
+  {
+    ...at,
+    id: 'legDepth',
+    short: 'leg stands out',
+    asks: () => 'How far do the legs stand out of the face?',
+    why: 'The nearer wood stands to a fire, the less it may stand out.',
+    help: 'Little more than a panel’s thickness gives a flat board; more gives a leg with two sides.',
+    when: withLegs,
+  },
+  range(0.4, 8, 9, 200),
+)
+export const hearthTop = lengthField(
+  {
+    ...at,
+    id: 'hearthTop',
+    section: 'facts',
+    missing: 'assume',
+    short: 'hearth height',
+    asks: () => 'How high does the hearth stand above the highest floor point?',
+    why: 'A leg that stands on the hearth is shorter by it.',
+    help: '0 for a hearth level with the floor. Left out: level.',
+    when: withLegs,
+  },
+  from0(24, 600),
+)
+
 export const MANTEL_FIELDS = [
   mantel,
   mantelLength,
@@ -88,4 +136,8 @@ export const MANTEL_FIELDS = [
   mantelLayers,
   mantelThickness,
   mantelUnderside,
+  mantelLegs,
+  legWidth,
+  legDepth,
+  hearthTop,
 ] as const

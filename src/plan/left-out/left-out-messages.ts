@@ -2,17 +2,6 @@ import { messageKind } from '../../things/message.ts'
 
 const PRACTICE = 'common practice, no source'
 
-export const legsLeftOut = messageKind<Record<string, never>>({
-  code: 'N40',
-  weight: 'note',
-  source: PRACTICE,
-  says: () => ({
-    short: 'Mantel legs are not planned.',
-    why: 'The mantel is planned as a beam held by a ledger on the breast alone.',
-    todo: 'Check legs of your own against the clearance rule and the hearth zone.',
-  }),
-})
-
 export const crownReturnsLeftOut = messageKind<Record<string, never>>({
   code: 'N42',
   weight: 'note',

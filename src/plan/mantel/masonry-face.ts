@@ -6,7 +6,8 @@ import { type Length, less, over, sum, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import type { BreastWall } from '../survey/survey.ts'
 import type { Firebox } from './firebox.ts'
-import { type MantelSize, mantelPieces } from './mantel-size.ts'
+import { legPieces } from './mantel-legs.ts'
+import { beamPieces, type MantelSize } from './mantel-size.ts'
 
 /** The face of a breast: how rough it is, what is painted of it, and how a straight piece meets it. */
 export interface BreastFace {
@@ -42,7 +43,10 @@ export function breastFace(
 
 /** Area of the face up to the ceiling, less the opening and what the mantel covers. */
 function nakedFace(wall: BreastWall, fire: Firebox, mantel: MantelSize | undefined): Area {
-  const covered = mantel === undefined ? [] : mantelPieces(mantel).map((p) => p.at)
+  const covered =
+    mantel === undefined
+      ? []
+      : [...beamPieces(mantel), ...(mantel.legs === undefined ? [] : legPieces(mantel.legs))].map((p) => p.at)
   const off = [...(fire.opening === undefined ? [] : [fire.opening]), ...covered]
   const rest = off.reduce<number>((area, r) => area - areaOf(r.width, r.height), faceToCeiling(wall))
   return squareMetres(Math.max(0, rest))

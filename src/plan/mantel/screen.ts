@@ -1,18 +1,18 @@
 import { type FaceRectangle, rightOf, topOf } from '../../geometry/face-rectangle.ts'
-import { cable, tv, tvHeat, tvPlace } from '../../job/chapters/firebox.ts'
+import { tv, tvHeat, tvPlace } from '../../job/chapters/firebox.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
-import { type Message, messageKind, raise } from '../../things/message.ts'
-import type { CutOut } from '../../things/part.ts'
-import { type Length, less, longest, nanometres, over, shortest, sum, times, ZERO } from '../../units/length.ts'
+import { type Fix, type Message, messageKind, raise } from '../../things/message.ts'
+import { type Length, less, longest, over, shortest, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import type { BreastWall } from '../survey/survey.ts'
+import { type CableRoute, cableRoute, NO_CABLE } from './cable.ts'
 import { type Firebox, rectangleFrom } from './firebox.ts'
 import type { MantelSize } from './mantel-size.ts'
 
-/** A screen on the breast, and the hole its cable takes through the mantel's top. */
+/** A screen on the breast, and the way its cable takes. */
 export interface Screen {
   readonly at: FaceRectangle | undefined
-  readonly hole: CutOut | undefined
+  readonly cable: CableRoute
   readonly waitsFor: readonly QuestionKey[]
   readonly messages: readonly Message[]
 }
@@ -50,18 +50,7 @@ export const screenHeatUnknown = messageKind<{ fuel: string }>({
   }),
 })
 
-export const cableHoleTight = messageKind<{ hole: string; short: string }>({
-  code: 'C8',
-  weight: 'confirm',
-  source: 'common practice, no source',
-  says: (v) => ({
-    short: `A ${v.hole} hole does not fit inside the mantel between ledger and frieze: ${v.short} short.`,
-    why: 'It would cut the ledger or leave too little wood round it.',
-    todo: 'Run the cable in a duct on the face, or make the mantel deeper by that much.',
-  }),
-})
-
-const NO_SCREEN: Screen = { at: undefined, hole: undefined, waitsFor: [], messages: [] }
+const NO_SCREEN: Screen = { at: undefined, cable: NO_CABLE, waitsFor: [], messages: [] }
 
 interface On {
   readonly fire: Firebox
@@ -78,22 +67,13 @@ export function screenOn(context: PlanContext, wall: BreastWall, on: On): Screen
     because: 'in the middle, over the mantel, until it is measured',
   }))
   const at = rectangleFrom(place.value)
-  const way = settle.choice(cable, bay, () =>
-    on.mantel === undefined || holeShortBy(context, on.mantel) > 0
-      ? { value: 'surface-duct' as const, because: 'there is no room inside a mantel' }
-      : { value: 'through-mantel' as const, because: 'nothing to see from the room' },
-  )
   if (at === undefined) return { ...NO_SCREEN, waitsFor: place.waitsFor }
-  const hole = way === 'through-mantel' && on.mantel !== undefined ? cableHole(context, at, on.mantel) : undefined
+  const route = cableRoute(context, wall, { ...on, screen: at })
   return {
     at,
-    hole: on.mantel !== undefined && holeShortBy(context, on.mantel) > 0 ? undefined : hole,
+    cable: route,
     waitsFor: place.waitsFor,
-    messages: [
-      ...placeMessages(context, wall, at, on),
-      ...heatMessages(context, wall, at, on.fire),
-      ...(hole !== undefined && on.mantel !== undefined ? tightHole(context, wall, on.mantel) : []),
-    ],
+    messages: [...placeMessages(context, wall, at, on), ...heatMessages(context, wall, at, on.fire), ...route.messages],
   }
 }
 
@@ -120,7 +100,30 @@ function placeMessages(context: PlanContext, wall: BreastWall, at: FaceRectangle
   const gaps = close.map((c) => `${show.withUnit(c.is)} to ${c.of}`).join(', ')
   const moves = close.map((c) => `${c.todo} ${show.withUnit(less(c.least, c.is))}`).join(', ')
   const todo = `${moves.charAt(0).toUpperCase()}${moves.slice(1)}, take a smaller one, or say yes.`
-  return [raise(screenCrowded, { about: questionKey(wall.bay.id, tvPlace), place: wall.bay.name }, { gaps, todo })]
+  const about = questionKey(wall.bay.id, tvPlace)
+  return [
+    raise(screenCrowded, { about, place: wall.bay.name, fixes: movedIn(context, wall, at, mantel) }, { gaps, todo }),
+  ]
+}
+
+/** The screen moved just clear of the breast's edges and the mantel, where it fits between them. */
+function movedIn(
+  { figures, show }: PlanContext,
+  { bay, width }: BreastWall,
+  at: FaceRectangle,
+  mantel: MantelSize | undefined,
+): readonly Fix[] {
+  const side = figures.length('tv.breast-clear')
+  const most = less(width, side, at.width)
+  if (most < side) return []
+  const x = shortest(longest(at.x, side), most)
+  const z = mantel === undefined ? at.z : longest(at.z, sum(mantel.top, figures.length('tv.mantel-clear')))
+  return [
+    {
+      says: `screen at ${show.length(x)} from the left, ${show.withUnit(z)} up`,
+      answers: [{ key: questionKey(bay.id, tvPlace), value: [x, z, at.width, at.height] }],
+    },
+  ]
 }
 
 function heatMessages(context: PlanContext, { bay }: BreastWall, at: FaceRectangle, fire: Firebox): readonly Message[] {
@@ -128,44 +131,23 @@ function heatMessages(context: PlanContext, { bay }: BreastWall, at: FaceRectang
   if (!fire.fuel.burns || fire.opening === undefined) return []
   const limit = settle.measured(tvHeat, bay, () => ({ value: ZERO, because: 'until the screen’s manual is read' }))
   const where = { about: questionKey(bay.id, tvHeat), place: bay.name }
+  const lowest = sum(topOf(fire.opening), limit.value)
   if (limit.waitsFor.length > 0) return [raise(screenHeatUnknown, where, { fuel: fire.fuel.says })]
   const gap = less(at.z, topOf(fire.opening))
   if (gap >= limit.value) return []
   return [
-    raise(screenTooLow, where, {
-      is: show.withUnit(gap),
-      least: show.withUnit(limit.value),
-      lowest: show.withUnit(sum(topOf(fire.opening), limit.value)),
-    }),
+    raise(
+      screenTooLow,
+      {
+        ...where,
+        fixes: [
+          {
+            says: `screen’s lower edge at ${show.withUnit(lowest)}`,
+            answers: [{ key: questionKey(bay.id, tvPlace), value: [at.x, lowest, at.width, at.height] }],
+          },
+        ],
+      },
+      { is: show.withUnit(gap), least: show.withUnit(limit.value), lowest: show.withUnit(lowest) },
+    ),
   ]
-}
-
-/** What is missing between ledger and frieze for the hole and the wood round it; 0 or less when it fits. */
-function holeShortBy({ figures }: PlanContext, mantel: MantelSize): Length {
-  const needed = sum(figures.length('cable.hole'), times(figures.length('cable.edge'), 2))
-  const inside = less(mantel.beamDepth, mantel.panel, figures.length('mantel.ledger-thick'))
-  return less(needed, inside)
-}
-
-/** A round hole through every layer of the top, under the screen's middle, just before the ledger. */
-function cableHole({ figures, cut }: PlanContext, at: FaceRectangle, mantel: MantelSize): CutOut {
-  const width = figures.length('cable.hole')
-  const edge = figures.length('cable.edge')
-  const middle = less(sum(at.x, over(less(at.width, width), 2)), mantel.x)
-  const most = less(mantel.length, edge, width)
-  return {
-    what: 'round cable hole, from the back edge',
-    x: cut.near(shortest(longest(middle, edge), nanometres(Math.max(most, edge)))),
-    z: cut.near(sum(figures.length('mantel.ledger-thick'), edge)),
-    width,
-    height: width,
-  }
-}
-
-function tightHole(context: PlanContext, { bay }: BreastWall, mantel: MantelSize): readonly Message[] {
-  const short = holeShortBy(context, mantel)
-  if (short <= 0) return []
-  const hole = context.show.withUnit(context.figures.length('cable.hole'))
-  const where = { about: questionKey(bay.id, cable), place: bay.name }
-  return [raise(cableHoleTight, where, { hole, short: context.show.withUnit(short) })]
 }
