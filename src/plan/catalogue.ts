@@ -39,6 +39,7 @@ import {
   readyMadeLeftOut,
 } from './left-out/left-out-messages.ts'
 import { driverOutside, grooveTooDeep, mainsByElectrician, noPlaceForCable } from './lights/light-messages.ts'
+import { breastDeviceCovered, breastOpeningCovered } from './mantel/breast-devices.ts'
 import { cableHoleTight, cableInFlue } from './mantel/cable.ts'
 import { woodTooClose } from './mantel/clearance.ts'
 import {
@@ -115,6 +116,8 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   cutOutMeetsPart,
   deviceBuried,
   deviceCovered,
+  breastDeviceCovered,
+  breastOpeningCovered,
   shelfMeetsDevice,
   leafTooBigForHinges,
   leafTooNarrow,

@@ -14,7 +14,7 @@ import { discount } from '../../src/job/chapters/price.ts'
 import * as removal from '../../src/job/chapters/removal.ts'
 import * as shelves from '../../src/job/chapters/shelves.ts'
 import * as wall from '../../src/job/chapters/wall.ts'
-import { type DeviceRow, devices } from '../../src/job/chapters/wall-devices.ts'
+import { breastDevices, type DeviceRow, devices } from '../../src/job/chapters/wall-devices.ts'
 import { type Job, jobSchema, withAnswer } from '../../src/job/job.ts'
 import { type Field, NOT_MEASURED } from '../../src/things/field.ts'
 import { day } from '../../src/units/day.ts'
@@ -87,6 +87,9 @@ const alcoveOf = (back: Length, front: Length, lean: Length = ZERO): Change =>
 /** The wide demo with drawers in its first run. */
 const withDrawers = (rows: readonly DrawerRow[]): Job =>
   from(wide, put(drawerQuestions.drawersWanted, 'job', 'yes'), put(drawerQuestions.drawers, 'a', rows))
+
+/** Just over the underside of the demo's mantel. */
+const onBreast = { x: in_(20), z: in_(42), width: in_(3), height: in_(5) }
 
 /** One job for each kind of message, by the kind's name: the smallest change from a base job that raises it. */
 export const PROVOKED: Readonly<Record<string, Job>> = {
@@ -204,6 +207,8 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   shelfOnAnchors: from(flat, put(wall.wallKind, 'a', 'masonry'), put(shelves.shelfCount, 'a', 2)),
   shelfEndStrip: from(wide, alcoveOf(in_(44, 3, 4), in_(44))),
   mantelPastBreast: from(wide, put(mantel.mantelLength, 'b', in_(60))),
+  breastDeviceCovered: from(wide, put(breastDevices, 'b', [{ ...onBreast, what: 'outlet', fate: 'keep' }])),
+  breastOpeningCovered: from(wide, put(breastDevices, 'b', [{ ...onBreast, what: 'gas-tap', fate: 'keep' }])),
   cableInFlue: from(wide, put(firebox.cable, 'b', 'breast-void')),
   deepMantelLow: wide,
   legInHearthZone: from(wide, put(mantel.mantelLegs, 'b', true), put(firebox.hearth, 'b', [in_(18), in_(4), in_(4)])),

@@ -1,4 +1,6 @@
 import { type DrawingBox, hatch, label, line, rectangle, type Shape } from '../../geometry/drawing.ts'
+import { FIRST_LEG } from '../../plan/mantel/leg-parts.ts'
+import { bothLegs } from '../../plan/mantel/mantel-legs.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { type Length, less, longest, sum, times, ZERO } from '../../units/length.ts'
 import type { ForHelper } from '../audience.ts'
@@ -123,6 +125,10 @@ function breastShapes(bay: NamedBay, view: ForHelper, frame: DrawingBox, words: 
     const under = sum(mantel.underside, mantel.frieze)
     const joint = line({ x, z: under }, { x: sum(x, mantel.length), z: under }, 'thin')
     shapes.push(rectangle(box, 'edge'), joint, ...words(box, `${bay.letter}-E1`))
+    const legs = mantel.legs === undefined ? [] : bothLegs(mantel.legs)
+    legs.forEach(({ at }, i) => {
+      shapes.push(rectangle(moved(at), 'edge'), ...words(moved(at), `${bay.letter}-E${i + FIRST_LEG}`))
+    })
   }
   return shapes
 }

@@ -74,5 +74,6 @@ function heightOf({ id }: HelperJoint, bay: NamedBay, view: ForHelper): Length |
 
 function mantelHeight(id: string, mantel: ForHelper['breasts'][number]['mantel']): Length | undefined {
   if (mantel === undefined) return undefined
+  if (/leg-/.test(id)) return over(mantel.underside, 2)
   return /(soffit|under)/.test(id) ? mantel.underside : mantel.top
 }

@@ -3,6 +3,7 @@ import { FUELS } from '../../kinds/fuel/list.ts'
 import { optionsOf } from '../../kinds/options.ts'
 import type { Look } from '../../things/field.ts'
 import { choiceField, from0, lengthField, lengthsField, textField, yesNoField } from '../entries.ts'
+import { breastDevices } from './wall-devices.ts'
 
 const at = { chapter: 'firebox', section: 'facts', each: ['breast'] } as const
 
@@ -216,4 +217,5 @@ export const FIREBOX_FIELDS = [
   tvHeat,
   cable,
   cableTo,
+  breastDevices,
 ] as const

@@ -47,3 +47,36 @@ export const devices = tableField<DeviceRow>(
   ],
   { least: 0, most: 24 },
 )
+
+/** A device on the face of a breast: x from the breast's left edge. */
+export type BreastDeviceRow = Omit<DeviceRow, 'wall'>
+export const breastDevices = tableField<BreastDeviceRow>(
+  {
+    chapter: 'firebox',
+    section: 'facts',
+    each: ['breast'],
+    id: 'breastDevices',
+    missing: 'assume',
+    short: 'outlets on the breast',
+    asks: (p) => `Which outlets, switches, grilles or gas taps are on the face of the ${p?.name ?? 'breast'}?`,
+    why: 'None may vanish behind a mantel, a leg or a screen.',
+    help: 'One row each: what, from the left, above the floor, wide, high, what becomes of it. "cut-through" behind a screen means: it stays, and the screen comes off its bracket to reach it. "none" when there are none; left out: none.',
+  },
+  z.strictObject({
+    what: cell.word(DEVICE_KINDS),
+    x: cell.length,
+    z: cell.length,
+    width: cell.length,
+    height: cell.length,
+    fate: cell.word(DEVICE_FATES),
+  }) as unknown as z.ZodType<BreastDeviceRow>,
+  [
+    wordColumn('what', 'what', DEVICE_KINDS),
+    lengthColumn('x', 'from the left', 'needed', { inch: '9', metric: '230' }),
+    lengthColumn('z', 'above floor', 'needed', { inch: '12', metric: '300' }),
+    lengthColumn('width', 'wide', 'needed', { inch: '2 3/4', metric: '70' }),
+    lengthColumn('height', 'high', 'needed', { inch: '4 1/2', metric: '115' }),
+    wordColumn('fate', 'becomes', DEVICE_FATES),
+  ],
+  { least: 0, most: 12 },
+)

@@ -104,8 +104,24 @@ function mantelFixings({ figures }: PlanContext, pieces: readonly Part[]): reado
     along({ length, end: figures.length('screw.cleat-end'), pitch: figures.length('screw.top-pitch') })
   const anchors = pieces.filter((part) => part.piece === 'ledger').reduce((n, part) => n + ledgerRow(part.length), 0)
   const blocks = pieces.filter((part) => part.piece === 'block').reduce((n, part) => n + part.quantity, 0)
+  const legs = legFixings(pieces, ledgerRow)
   return [
     { id: 'anchor', item: 'masonry anchor with its screw', use: 'mantel ledger', count: anchors, unit: 'piece' },
+    { id: 'anchor', item: 'masonry anchor with its screw', use: 'mantel legs', count: legs.anchors, unit: 'piece' },
     { id: 'pin.trim', item: 'trim pin', use: 'mantel to its blocks', count: 2 * blocks, unit: 'piece' },
+    { id: 'pin.trim', item: 'trim pin', use: 'mantel legs to their core blocks', count: legs.pins, unit: 'piece' },
   ]
 }
+
+/** A leg slides over its core blocks: two anchors and four pins each; a flat board without blocks is anchored by itself. */
+function legFixings(pieces: readonly Part[], row: (length: Length) => number) {
+  const cores = pieces.filter((part) => part.piece === 'core')
+  const bare = pieces.filter((part) => part.piece === 'front' && !cores.some((core) => core.mark === part.mark))
+  const blocks = cores.reduce((n, part) => n + part.quantity, 0)
+  return {
+    anchors: ANCHORS_A_BLOCK * blocks + bare.reduce((n, part) => n + row(part.length), 0),
+    pins: PINS_A_BLOCK * blocks,
+  }
+}
+const ANCHORS_A_BLOCK = 2
+const PINS_A_BLOCK = 4

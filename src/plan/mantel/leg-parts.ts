@@ -16,8 +16,8 @@ export function legParts(at: MantelAt): readonly Part[] {
   )
 }
 
-/** The beam is the mantel's first thing; its legs are the second and third. */
-const FIRST_LEG = 2
+/** The beam is the mantel's first thing, `E1`; its legs are the second and third. */
+export const FIRST_LEG = 2
 
 interface LegAt extends MantelAt {
   readonly legs: MantelLegs

@@ -32,8 +32,8 @@ export function mantelJoints(
     joint('end-left', 'left end', size.frieze, ['foot', 'top']),
     joint('end-right', 'right end', size.frieze, ['foot', 'top']),
     ...legs.flatMap(({ side, at }) =>
-      (['left', 'right'] as const).map((edge) =>
-        joint(`leg-${side}/edge-${edge}`, `${side} leg, ${edge} edge`, at.height, ['foot', 'top']),
+      (['outer', 'inner'] as const).map((edge) =>
+        joint(`leg-${side}/${edge}`, `${side} leg, ${edge} edge`, at.height, ['foot', 'top']),
       ),
     ),
   ]

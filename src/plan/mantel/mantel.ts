@@ -6,7 +6,9 @@ import type { NamedBay } from '../../things/place.ts'
 import type { Area } from '../../units/area.ts'
 import { type Length, longest } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
+import type { TradeCall } from '../devices/device-opening.ts'
 import type { BreastWall, Survey } from '../survey/survey.ts'
+import { breastDevicesOf } from './breast-devices.ts'
 import type { CableRoute } from './cable.ts'
 import { type Firebox, fireboxOf } from './firebox.ts'
 import { legMessages } from './leg-checks.ts'
@@ -43,6 +45,8 @@ export interface MantelPlan {
   readonly breasts: readonly Breast[]
   /** Highest mantel top of the wall; undefined without a mantel. */
   readonly mantelTop: Length | undefined
+  /** Devices on a breast's face to be moved by a licensed trade. */
+  readonly trades: readonly TradeCall[]
   readonly contribution: Contribution
 }
 
@@ -56,6 +60,7 @@ export function mantels(context: PlanContext, survey: Survey): MantelPlan {
     hearths: built.map((b) => b.hearth),
     breasts: built.map((b) => b.breast),
     mantelTop: first === undefined ? undefined : longest(first, ...others),
+    trades: built.flatMap((b) => b.trades),
     contribution: merged(...built.map((b) => b.contribution)),
   }
 }
@@ -63,15 +68,22 @@ export function mantels(context: PlanContext, survey: Survey): MantelPlan {
 function breastOf(
   context: PlanContext,
   wall: BreastWall,
-): { readonly hearth: Hearth; readonly breast: Breast; readonly contribution: Contribution } {
+): {
+  readonly hearth: Hearth
+  readonly breast: Breast
+  readonly contribution: Contribution
+  readonly trades: readonly TradeCall[]
+} {
   const fire = fireboxOf(context, wall)
   const chosen = mantelSize(context, wall, fire)
   const mantel = chosen?.size
   const face = breastFace(context, wall, { fire, mantel })
   const screen = screenOn(context, wall, { fire, mantel })
+  const devices = breastDevicesOf(context, wall, { fire, mantel, screen: screen.at })
   const waitsFor = [...wall.waits.widths, ...fire.waitsFor]
   return {
     hearth: { wall, fire },
+    trades: devices.trades,
     breast: {
       bay: wall.bay,
       opening: fire.opening,
@@ -101,6 +113,7 @@ function breastOf(
           ? []
           : [...beamMessages(context, wall, fire, chosen), ...legMessages(context, wall, fire, chosen.size)]),
         ...screen.messages,
+        ...devices.messages,
       ],
     },
   }

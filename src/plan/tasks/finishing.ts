@@ -140,6 +140,7 @@ const screen = (load: Workload): TaskDraft => ({
       ? []
       : [
           `${b.bay.name}: lower edge ${load.show.length(b.screen.z)} up, left edge ${load.show.length(b.screen.x)} from its left edge.`,
+          ...b.cable.says,
         ],
   ),
   checks: ['Above the heat limit of the screen’s manual; low voltage only in the cable hole.'],

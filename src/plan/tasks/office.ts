@@ -139,6 +139,7 @@ const bookings = (load: Workload): readonly TaskDraft[] =>
 export const tradeCalls = ({ built }: Workload): readonly TradeCall[] => [
   ...built.stripOut.trades,
   ...built.devices.trades,
+  ...built.mantel.trades,
   ...built.lights.trades,
 ]
 

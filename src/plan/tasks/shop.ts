@@ -5,7 +5,7 @@ import type { TaskDraft } from './draft.ts'
 import { effort } from './efforts.ts'
 import { lightGrooves } from './lights.ts'
 import { ORDERS } from './office.ts'
-import { countOf, marksOf, sized, type Workload } from './workload.ts'
+import { countOf, legCount, marksOf, sized, type Workload } from './workload.ts'
 
 /** Sawing, gluing and drilling. */
 export const shopTasks = (load: Workload): readonly TaskDraft[] => [
@@ -155,7 +155,11 @@ function gluing(load: Workload): TaskDraft {
     title: gluingTitle(mantels.length, shelves.length),
     after: ['W1', 'W10', ORDERS.hardware],
     needed: mantels.length + shelves.length > 0,
-    efforts: [effort('mantel-glue', mantels.length), effort('shelf-glue', shelves.length)],
+    efforts: [
+      effort('mantel-glue', mantels.length),
+      effort('leg-glue', legCount(load)),
+      effort('shelf-glue', shelves.length),
+    ],
     place: 'shop',
     work: 'gluing',
     wait: { clockHours: load.dry('glue'), says: 'glue, overnight' },

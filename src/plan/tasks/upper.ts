@@ -1,12 +1,13 @@
 import { wallHold } from '../fixings/wall-fixing-kinds.ts'
 import type { Breast } from '../mantel/mantel.ts'
+import { bothLegs } from '../mantel/mantel-legs.ts'
 import type { Shelf } from '../shelves/shelves.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
 import { effort } from './efforts.ts'
 import { hasFire } from './house.ts'
 import { ORDERS } from './office.ts'
-import { marksOf, type Workload } from './workload.ts'
+import { legCount, marksOf, type Workload } from './workload.ts'
 
 /** The mantel, then cleats and shelves above it. */
 export const upperTasks = (load: Workload): readonly TaskDraft[] => [mantel(load), cleats(load), shelving(load)]
@@ -18,7 +19,7 @@ function mantel(load: Workload): TaskDraft {
     title: 'Mantel: fit it dry, then fix it',
     after: ['B6', 'F1', 'W9', ORDERS.hardware],
     needed: breasts.length > 0,
-    efforts: [effort('mantel-fix', breasts.length)],
+    efforts: [effort('mantel-fix', breasts.length), effort('leg-fix', legCount(load))],
     place: 'site',
     work: 'mantelFitting',
     marks: marksOf(load.loose('E')),
@@ -38,6 +39,10 @@ function mantelPlace(load: Workload, { mantel: m, bay }: Breast): readonly strin
   return [
     `${bay.name}: left end ${show.length(m.x)} from its left edge, ${show.length(m.length)} long, ${show.length(m.depth)} out.`,
     `Underside ${show.length(m.underside)} up, ${load.fromLine(m.underside)}; top ${show.length(m.top)} up, ${load.fromLine(m.top)}.`,
+    ...(m.legs === undefined ? [] : bothLegs(m.legs)).map(
+      ({ side, at, foot }) =>
+        `${side} leg: left edge ${show.length(at.x)} from the breast’s left edge, foot on the ${foot}, ${show.length(at.height)} high; measured again before it is cut.`,
+    ),
   ]
 }
 

@@ -5,6 +5,7 @@ import type { Length } from '../../units/length.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import { fromLevelLine } from '../level-line.ts'
+import { bothLegs } from '../mantel/mantel-legs.ts'
 import type { SupplyRequest } from '../supply/supply.ts'
 
 /** What the task table is computed from: the built plan, sorted by what is done with it. */
@@ -45,6 +46,10 @@ const MARK = /^(.*)-([A-Z])\d*$/
 export const roleOf = (mark: string): string | undefined => MARK.exec(mark)?.[2]
 /** What the part belongs to: `L2` (a box) of `L2-S1`, `L` (a bay) of `L-H1`. */
 const ownerOf = (mark: string): string => MARK.exec(mark)?.[1] ?? mark
+
+/** Legs under the mantels of the whole wall. */
+export const legCount = ({ built }: Workload): number =>
+  built.mantel.breasts.reduce((n, { mantel }) => n + (mantel?.legs === undefined ? 0 : bothLegs(mantel.legs).length), 0)
 
 /** Marks of parts, each once, in their order. */
 export const marksOf = (parts: readonly Pick<Part, 'mark'>[]): readonly string[] => [
