@@ -3,6 +3,7 @@ import { clientContact, clientName, privateNote, siteAddress, title, yourBusines
 import { quoteNumber, validDays } from '../job/chapters/price.ts'
 import { answerOf } from '../job/job.ts'
 import type { CalendarPlan } from '../plan/calendar/calendar.ts'
+import type { CoatingPlan } from '../plan/coating/coating.ts'
 import type { Breast } from '../plan/mantel/mantel.ts'
 import type { Plan } from '../plan/plan.ts'
 import { lookAt } from '../plan/settle.ts'
@@ -13,6 +14,7 @@ import type { NamedBay } from '../things/place.ts'
 import type { Show } from '../things/show.ts'
 import type { Day } from '../units/day.ts'
 import { ZERO } from '../units/length.ts'
+import { type Assumed, assumedOf } from './assumed.ts'
 import {
   CLIENT_PRICE,
   type ClientPrice,
@@ -51,8 +53,8 @@ import { withoutHeldSizes } from './install-sequence/held-lines.ts'
 import { type MaterialNames, materialNames } from './material-names.ts'
 import { type Noted, notesOf } from './notes.ts'
 import { only } from './only.ts'
-import { helperFigureLines, type OwnFigureLine, ownFigureLines } from './own-figures.ts'
 import { type OrderDay, orderDays } from './order-days.ts'
+import { helperFigureLines, type OwnFigureLine, ownFigureLines } from './own-figures.ts'
 import { type ChangesSince, partChanges } from './part-changes.ts'
 import { type ScopeLine, scopeOf } from './scope.ts'
 import { type Waiting, waitingFor } from './waiting.ts'
@@ -82,10 +84,13 @@ export interface ForHelper {
   readonly tasks: readonly HelperTask[]
   readonly twoPeople: ReadonlyMap<string, string>
   readonly colours: { readonly builtIn: string; readonly wall: string }
+  readonly chipKit: CoatingPlan['chipKit']
   readonly dangers: Dangers
   readonly waiting: readonly Waiting[]
   readonly orders: readonly OrderDay[]
   readonly notes: readonly Noted[]
+  /** Values assumed where nobody measured. */
+  readonly assumed: readonly Assumed[]
   readonly accepted: readonly Accepted[]
   /** Figures of the shop's own that this job reckons with instead of the published ones. */
   readonly ownFigures: readonly OwnFigureLine[]
@@ -184,10 +189,12 @@ export function forHelper(plan: Plan): ForHelper {
     tasks: plan.calendar.tasks.map((task) => withoutHeldSizes(only(task, HELPER_TASK), seen)),
     twoPeople: plan.fixings.twoPeople,
     colours: { builtIn: plan.coating.colours['built-in'], wall: plan.coating.colours.wall },
+    chipKit: plan.coating.chipKit,
     dangers: dangersOf(plan),
     waiting: waitingFor(plan),
     orders: orderDays(plan),
     notes: notesOf(plan, HELPER_CHAPTERS),
+    assumed: assumedOf(plan, HELPER_CHAPTERS),
     accepted: acceptedConfirms(plan, HELPER_CHAPTERS),
     ownFigures: helperFigureLines(plan),
     changes: plan.job.issued.map((issue) => ({ revision: issue.revision, parts: partChanges(issue, plan) })),

@@ -43,6 +43,11 @@ describe('a plan of a job that carries figures of the person’s own', () => {
     expect(new Set(read.map((w) => w.source))).toEqual(new Set(['your setting: room for shoes']))
   })
 
+  it('a price of one’s own is not called invented', () => {
+    const known = (job: typeof demo) => makePlan(job, 'quick').purchases.find((p) => p.id === 'tape')?.priceKnown
+    expect([known(demo), known(mine)]).toEqual(['invented', 'yours'])
+  })
+
   it('shows in the packet what is not the published figure: all of it to the office, nothing of money to a helper', () => {
     const plan = makePlan(mine, 'quick')
     expect(forOffice(plan).ownFigures.map(({ id, published, yours }) => [id, published, yours])).toEqual([

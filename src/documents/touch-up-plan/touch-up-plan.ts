@@ -40,6 +40,7 @@ const howPage = (view: ForHelper, assets: Assets): Section => ({
     ...factOf('built-in', view.colours.builtIn === '' ? [] : [view.colours.builtIn]),
     ...factOf('wall', view.colours.wall === '' ? [] : [view.colours.wall]),
     ...dateBlocks(view),
+    ...chipKitFacts(view),
     ...words('touch-up-how.md', assets.templates, {
       passes: String(view.passes),
       unit: unitWord(view.show.units),
@@ -47,6 +48,18 @@ const howPage = (view: ForHelper, assets: Assets): Section => ({
     }),
   ],
 })
+
+/** What stays with the client, and what is written on it. */
+const chipKitFacts = ({ chipKit }: ForHelper): readonly Block[] =>
+  factOf(
+    'chip kit',
+    chipKit.flatMap(({ surface, product, colour, litres, from }, i) => [
+      `${Math.round(litres * MILLILITRES)} ml of ${product}${colour === '' ? '' : `, ${colour}`} (${surface})${from === 'tin' ? '' : ', from the spray shop'}`,
+      ...(i === chipKit.length - 1 ? ['On each jar: colour, sheen, product, date, and by what it was put on.'] : []),
+    ]),
+  )
+
+const MILLILITRES = 1000
 
 /** Tape, each pass of caulk, paint: the days the calendar gives them. */
 const TOUCH_UP_TASKS = /^D[1-4](\.\d+)?$/

@@ -10,20 +10,26 @@ export interface ChipJar {
   readonly product: string
   readonly colour: string
   readonly litres: Volume
+  /** Filled from the tins bought for the job, or by the spray shop with its own paint. */
+  readonly from: 'tin' | 'spray shop'
 }
 
-/** A jar of the top coat of each surface; that of a spray shop is asked for with the work. */
-export const chipKit = (
+/** A jar of the top coat of each surface that is painted. */
+export function chipKit(
   { figures }: PlanContext,
-  { colours, systems, where }: CoatingChoices,
+  choices: CoatingChoices,
   lines: readonly CoatingLine[],
-): readonly ChipJar[] =>
-  SURFACES.flatMap((surface) => {
-    const line = lines.find((l) => l.surface === surface && l.layer === 'top')
-    const sprayed = surface === 'built-in' && where === 'spray shop'
-    const product = sprayed ? systems[surface]?.layers.find(({ id }) => id === 'top')?.product : line?.product
-    if (product === undefined) return []
-    return [{ surface, product, colour: colours[surface], litres: litres(figures.number('chip-kit.jar')) }]
-  })
+): readonly ChipJar[] {
+  const jar = litres(figures.number('chip-kit.jar'))
+  const tops = lines.filter((line) => line.layer === 'top')
+  const sprayed = choices.where === 'spray shop' ? sprayShopTop(choices) : []
+  return [
+    ...sprayed.map((product) => ({ ...jarOf(choices, 'built-in'), product, litres: jar, from: 'spray shop' as const })),
+    ...tops.map(({ surface, product }) => ({ ...jarOf(choices, surface), product, litres: jar, from: 'tin' as const })),
+  ]
+}
 
-const SURFACES: readonly SurfaceId[] = ['built-in', 'masonry', 'wall']
+const jarOf = ({ colours }: CoatingChoices, surface: SurfaceId) => ({ surface, colour: colours[surface] })
+
+const sprayShopTop = ({ systems }: CoatingChoices): readonly string[] =>
+  (systems['built-in']?.layers ?? []).filter((layer) => layer.id === 'top').map((layer) => layer.product)

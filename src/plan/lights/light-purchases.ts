@@ -3,6 +3,7 @@ import type { Purchase } from '../../things/supplies.ts'
 import { inMetres, type Length } from '../../units/length.ts'
 import { roundMoney } from '../../units/money.ts'
 import type { PlanContext } from '../context.ts'
+import { priceKnown } from '../price-known.ts'
 import type { LightPlan } from './lights.ts'
 
 /** Metres of strip and of profile to buy: the strips one after another. */
@@ -39,6 +40,7 @@ export function lightPurchases(context: PlanContext, { lights, drivers }: LightP
         packSize: 1,
         packs: count,
         priceEach: roundMoney(context.figures.number(`price.light-driver-${size}`)),
+        priceKnown: priceKnown(context.figures, `price.light-driver-${size}`),
       }
     }),
   ]
@@ -48,7 +50,6 @@ const OF_LIGHTS = {
   use: 'strip lights',
   shop: 'hardware',
   spare: '',
-  priceKnown: 'invented',
   firstUsedBy: 'D8',
 } as const
 
@@ -66,5 +67,6 @@ function byTheMetre(
     packSize,
     packs: Math.ceil(need / packSize),
     priceEach: roundMoney(figures.number(`price.${id}`) * packSize),
+    priceKnown: priceKnown(figures, `price.${id}`),
   }
 }

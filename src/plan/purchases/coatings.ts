@@ -6,6 +6,7 @@ import type { Built } from '../built.ts'
 import { coverageLitres, filmLitres } from '../coating/coat-litres.ts'
 import type { CoatingLine } from '../coating/coating.ts'
 import type { PlanContext } from '../context.ts'
+import { priceKnown } from '../price-known.ts'
 import { cheapestPacks, type PackSize } from './cheapest-packs.ts'
 import { packPrice } from './packs.ts'
 
@@ -28,7 +29,10 @@ function containersOf(context: PlanContext, built: Built, lines: readonly Coatin
   if (line === undefined || system === undefined) return []
   const inch = context.show.units === 'inch'
   const idOf = (at: number) => `${line.surface}.${line.layer}.${at + 1}`
-  const litres = within(`${line.surface}.${line.layer}`, () => litresTogether({ litres: lines.map((l) => l.litres) }))
+  const jars = built.coating.chipKit.filter((jar) => jar.from === 'tin' && jar.product === line.product)
+  const litres = within(`${line.surface}.${line.layer}`, () =>
+    litresTogether({ litres: [...lines, ...jars].map((l) => l.litres) }),
+  )
   const sizes = (inch ? system.packsInch : system.packsMetric)
     .toSorted((a, b) => b - a)
     .map((size, at) => ({ size, price: within(idOf(at), () => priceOf(context, line, size)) }))
@@ -42,7 +46,7 @@ function containersOf(context: PlanContext, built: Built, lines: readonly Coatin
       {
         id: idOf(at),
         item: `${line.product}${colourOf(built, line)}`,
-        use: lines.map((l) => `${l.surface}, ${l.layer}, ${l.coats} ${l.coats === 1 ? 'coat' : 'coats'}`).join('; '),
+        use: [...lines.map(coatWords), ...jars.map(() => 'chip kit')].join('; '),
         shop: 'coatings',
         need: within(idOf(at), () => litresInTins({ litres, inLarger, inThese: packs * size })) / unit.litres,
         unit: unit.says,
@@ -50,7 +54,7 @@ function containersOf(context: PlanContext, built: Built, lines: readonly Coatin
         packs,
         spare: '',
         priceEach: price,
-        priceKnown: 'invented',
+        priceKnown: priceKnown(context.figures, priceRow(line)),
         firstUsedBy: FIRST_USED[line.surface],
       },
     ]
@@ -61,10 +65,10 @@ function containersOf(context: PlanContext, built: Built, lines: readonly Coatin
 export const litresTogether = formula(
   {
     id: 'purchase.litres',
-    plain: 'litres of every surface and coat painted with this product',
+    plain: 'litres of every surface and coat painted with this product, and of its jar in the chip kit',
     source: 'arithmetic',
     gives: 'litres',
-    from: { litres: [filmLitres, coverageLitres] },
+    from: { litres: [filmLitres, coverageLitres, { id: 'chip-kit.jar' }] },
   },
   (of: { readonly litres: readonly number[] }): number => of.litres.reduce((sum, l) => sum + l, 0),
 )
@@ -96,6 +100,9 @@ export const litresInTins = formula(
     Math.max(0, Math.min(of.litres - of.inLarger, of.inThese)),
 )
 
+const coatWords = ({ surface, layer, coats }: CoatingLine): string =>
+  `${surface}, ${layer}, ${coats} ${coats === 1 ? 'coat' : 'coats'}`
+
 const FIRST_USED = { 'built-in': 'W7.1', masonry: 'B6.1', wall: 'B7' } as const
 const DECIMALS = 1e4
 /** 0.946352946 l is a quarter gallon on the tin. */
@@ -106,9 +113,12 @@ const colourOf = (built: Built, line: CoatingLine): string => {
   return line.layer === 'top' && colour !== '' ? `, ${colour}` : ''
 }
 
+const priceRow = ({ layer, surface }: CoatingLine): string =>
+  `price.litre-${layer !== 'top' || surface === 'built-in' ? layer : surface}`
+
 /** A litre costs more in a small tin. */
 function priceOf({ figures }: PlanContext, line: CoatingLine, holds: number): Money {
-  const row = `litre-${line.layer !== 'top' || line.surface === 'built-in' ? line.layer : line.surface}`
+  const row = priceRow(line).slice('price.'.length)
   const small = holds < SMALL_TIN ? { 'small-tin': figures.number('price.small-tin') } : {}
   return packPrice({ [row]: figures.number(`price.${row}`), ...small, holds })
 }

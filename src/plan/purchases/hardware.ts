@@ -3,7 +3,8 @@ import type { Purchase } from '../../things/supplies.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import { filledHoles } from '../fixings/filled-holes.ts'
-import type { FixingLine } from '../fixings/fixing-line.ts'
+import { type FixingLine, lineCount } from '../fixings/fixing-line.ts'
+import { priceKnown } from '../price-known.ts'
 import { packPrice, packsFor } from './packs.ts'
 
 /** How one kind of hardware is sold. */
@@ -45,15 +46,28 @@ export const hardwarePurchases = (context: PlanContext, built: Built): readonly 
     packed(context, line),
   )
 
-/** Filler for the holes of trim pins. Litres: `pins × dab`; common practice, no source. */
+/** Litres of filler for the holes of trim pins. */
+export const fillerLitres = formula<{ holes: number; dab: number }, number>(
+  {
+    id: 'hardware.filler',
+    plain: 'holes × filler of one hole',
+    source: 'common practice, no source',
+    gives: 'litres',
+    units: { holes: 'count', dab: 'number' },
+  },
+  ({ holes, dab }) => (holes * dab) / MILLILITRES_PER_LITRE,
+)
+const MILLILITRES_PER_LITRE = 1000
+
 const holeFiller = ({ figures }: PlanContext, built: Built): FixingLine => ({
   id: 'filler',
   item: 'fine wood filler',
   use: 'pin holes',
-  count: (filledHoles(built.fixings.lines) * figures.number('filler.dab')) / MILLILITRES_PER_LITRE,
+  count: within('filler', () =>
+    fillerLitres({ holes: filledHoles(built.fixings.lines), dab: figures.number('filler.dab') }),
+  ),
   unit: 'l',
 })
-const MILLILITRES_PER_LITRE = 1000
 
 /** Lines of one item together: the box on the shelf serves all its uses. */
 const byItem = (lines: readonly FixingLine[]): readonly FixingLine[] =>
@@ -65,10 +79,23 @@ const byItem = (lines: readonly FixingLine[]): readonly FixingLine[] =>
       {
         ...first,
         use: [...new Set(same.map((l) => l.use))].join('; '),
-        count: same.reduce((n, l) => n + l.count, 0),
+        count: within(`hardware.${first.id}`, () => countOfItem({ counts: same.map((l) => l.count) })),
       },
     ]
   })
+
+/** What all uses of one item take. */
+export const countOfItem = formula<{ counts: readonly number[] }, number>(
+  {
+    id: 'hardware.count',
+    plain: 'sum over its uses',
+    source: 'arithmetic',
+    gives: 'number',
+    from: { counts: [lineCount, fillerLitres] },
+    units: { counts: 'number' },
+  },
+  ({ counts }) => counts.reduce((total, count) => total + count, 0),
+)
 
 const packed = (context: PlanContext, line: FixingLine): Purchase =>
   within(`hardware.${line.id}`, () => packedIn(context, line))
@@ -93,7 +120,7 @@ function packedIn({ figures }: PlanContext, line: FixingLine): Purchase {
       [row.slice(row.lastIndexOf('.') + 1)]: figures.number(row),
       holds: sold.soldWhole === true ? 1 : packSize,
     }),
-    priceKnown: 'invented',
+    priceKnown: priceKnown(figures, row),
     firstUsedBy: sold.firstUsedBy,
   }
 }

@@ -2,6 +2,7 @@ import { within } from '../../things/formula.ts'
 import type { Purchase } from '../../things/supplies.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
+import { priceKnown } from '../price-known.ts'
 import { packPrice, packsFor, packsWithSpare } from './packs.ts'
 
 /** Caulk by colour, masking tape, backer rod. */
@@ -34,11 +35,12 @@ const caulk = (context: PlanContext, built: Built, colour: 'built-in' | 'wall'):
       packs,
       spare: packs > cartridges ? '1 spare' : '',
       priceEach: packPrice({ caulk: figures.number('price.caulk') }),
+      priceKnown: priceKnown(figures, 'price.caulk'),
       firstUsedBy: 'D3.1',
     }
   })
 
-const OF_JOINTS = { shop: 'hardware', priceKnown: 'invented' } as const
+const OF_JOINTS = { shop: 'hardware' } as const
 
 const tape = (
   { figures }: PlanContext,
@@ -57,6 +59,7 @@ const tape = (
       packs: packsFor({ need: kind.metres, packSize, unit: 'm' }),
       spare: 'a tenth for waste is in the need',
       priceEach: packPrice({ tape: figures.number('price.tape') }),
+      priceKnown: priceKnown(figures, 'price.tape'),
       firstUsedBy: 'D2',
     }
   })
@@ -79,6 +82,7 @@ const rodPurchase = (
       packs: packsFor({ need: metres, packSize, unit: 'm' }),
       spare: '',
       priceEach: packPrice({ rod: figures.number('price.rod'), holds: packSize }),
+      priceKnown: priceKnown(figures, 'price.rod'),
       firstUsedBy: 'D3.1',
     }
   })

@@ -7,6 +7,7 @@ import type { Money } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import { materialOf } from '../materials.ts'
+import { priceKnown } from '../price-known.ts'
 import { packPrice, packsFor } from './packs.ts'
 
 /** Panels up to this are priced as thin ones. */
@@ -31,7 +32,7 @@ export function panelPurchases(context: PlanContext, built: Built): readonly Pur
         packs: packsFor({ need: bars.length, packSize: 1, unit: 'length' }),
         spare: '',
         priceEach: packPrice({ stick: context.figures.number('price.stick') }),
-        priceKnown: 'invented',
+        priceKnown: priceKnown(context.figures, 'price.stick'),
         firstUsedBy: 'W1',
       })),
   )
@@ -44,7 +45,6 @@ function sheetPurchase(
   material: Sheet,
   order: { readonly sheets: number; readonly spare: number },
 ): Purchase {
-  const { priceEach, priceKnown } = priceOfSheet(context, built, material)
   return {
     id: material.id,
     item: `${material.name}, ${context.show.length(material.sheetLength)} × ${context.show.withUnit(material.sheetWidth)}`,
@@ -55,8 +55,7 @@ function sheetPurchase(
     packSize: 1,
     packs: packsFor({ need: order.sheets, packSize: 1, unit: 'sheet' }),
     spare: order.spare === 0 ? '' : `${order.spare} spare`,
-    priceEach,
-    priceKnown,
+    ...priceOfSheet(context, built, material),
     firstUsedBy: 'W1',
   }
 }
@@ -73,7 +72,7 @@ function priceOfSheet(
 ): Pick<Purchase, 'priceEach' | 'priceKnown'> {
   const listed = listedPrice(figures, material)
   if (material.thickness !== built.boxes.carcassThickness || material.grain) {
-    return { priceEach: listed, priceKnown: 'invented' }
+    return { priceEach: listed, priceKnown: priceKnown(figures, listedRow(material)) }
   }
   const priceEach = settle.choice(sheetPrice, undefined, () => ({
     value: listed,
@@ -81,10 +80,16 @@ function priceOfSheet(
     from: packPrice,
   }))
   const answered = settle.asked(sheetPrice, undefined) !== undefined
-  return { priceEach: packPrice({ sheetPrice: priceEach }), priceKnown: answered ? 'answered' : 'invented' }
+  return {
+    priceEach: packPrice({ sheetPrice: priceEach }),
+    priceKnown: answered ? 'answered' : priceKnown(figures, listedRow(material)),
+  }
 }
 
-function listedPrice(figures: PlanContext['figures'], { grain, thickness }: Sheet): Money {
-  const row = grain ? 'sheet-plywood' : thickness <= THIN ? 'sheet-mdf-thin' : 'sheet-mdf'
-  return packPrice({ [row]: figures.number(`price.${row}`) })
+const listedRow = ({ grain, thickness }: Sheet): string =>
+  grain ? 'price.sheet-plywood' : thickness <= THIN ? 'price.sheet-mdf-thin' : 'price.sheet-mdf'
+
+function listedPrice(figures: PlanContext['figures'], material: Sheet): Money {
+  const row = listedRow(material)
+  return packPrice({ [row.slice('price.'.length)]: figures.number(row) })
 }

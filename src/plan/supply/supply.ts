@@ -25,6 +25,7 @@ import { coatAreaOf, type EdgeFactors } from '../coating/coated-area.ts'
 import type { PlanContext } from '../context.ts'
 import type { FrontPlan } from '../fronts/fronts.ts'
 import { parseMark } from '../marks.ts'
+import { priceKnown } from '../price-known.ts'
 import { drillingFor, withFrontDetails } from './front-request.ts'
 import { areaCounted, ownHoursToBuy, quotedByArea, quotedByPiece } from './quoted.ts'
 import { withWholeFronts } from './whole-front.ts'
@@ -42,7 +43,7 @@ export interface SupplyRequest {
   readonly area: number | undefined
   readonly leadDays: number
   readonly quoted: Money
-  readonly quoteKnown: 'invented' | 'answered'
+  readonly quoteKnown: 'invented' | 'answered' | 'yours'
   /** Own hours to order, fetch and check it. */
   readonly ownHours: Hours
   readonly neededBy?: Day
@@ -133,7 +134,7 @@ function requestIn(context: PlanContext, kind: SupplyKind, { parts, fronts }: As
     leadDays,
     quoted:
       area === undefined ? quotedByPiece({ pieces, each }) : quotedByArea({ area: areaCounted(context, area), each }),
-    quoteKnown: settle.asked(quote, undefined) === undefined ? 'invented' : 'answered',
+    quoteKnown: settle.asked(quote, undefined) === undefined ? priceKnown(figures, kind.price) : 'answered',
     ownHours: ownHoursToBuy({
       once: figures.number('buy.hours-once'),
       each: figures.number('buy.hours-piece'),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { coatingTable } from '../../../src/figures/coating-table.ts'
+import { figuresIn } from '../../../src/figures/figures.ts'
 import { type CoatingPlan, coating, type ToCoat } from '../../../src/plan/coating/coating.ts'
 import type { Joint } from '../../../src/things/joint.ts'
 import { type Area, squareMetres } from '../../../src/units/area.ts'
@@ -114,6 +115,63 @@ describe('coating', () => {
     expect(codes(plan)).toContain('S22')
     expect(plan.messages.find((m) => m.code === 'S22')?.todo).toContain('high-volume low-pressure gun')
   })
+})
+
+describe('chip kit (100 ml of each colour: common practice, no source)', () => {
+  it('a jar of each top coat that is put on, from the tin', () => {
+    const plan = planFor({ builtInSystem: 'water-enamel', builtInColour: 'grey, satin' }, { painted: squareMetres(3) })
+    expect(plan.chipKit.map(({ surface, product, litres, from }) => [surface, product, litres, from])).toEqual([
+      ['built-in', 'water-borne enamel', 0.1, 'tin'],
+      ['masonry', 'acrylic masonry paint', 0.1, 'tin'],
+      ['wall', 'acrylic wall paint', 0.1, 'tin'],
+    ])
+    expect(plan.chipKit[0]?.colour).toBe('grey, satin')
+  })
+
+  it('that of a spray shop comes with the work', () => {
+    const plan = planFor({ sprayingWay: 'buy', builtInSystem: 'two-component-polyurethane' }, { sprayedOut: true })
+    expect(plan.chipKit.map(({ product, from }) => [product, from])).toEqual([
+      ['two-component polyurethane top coat', 'spray shop'],
+      ['acrylic wall paint', 'tin'],
+    ])
+  })
+})
+
+describe('where a coating may be put on is a row of its family', () => {
+  it('a solvent-borne one in the shop, not in the house, neither sprayed nor by hand; the way out is tried', () => {
+    const plan = planFor({ builtInSystem: 'alkyd-enamel', paintPlace: 'site', paintMethod: 'hand' })
+    expect(codes(plan)).toContain('S17')
+    const [fix] = plan.messages.find((m) => m.code === 'S17')?.fixes ?? []
+    expect(fix?.answers).toEqual([{ key: 'job.paintPlace', value: 'shop' }])
+    expect(codes(planFor({ builtInSystem: 'alkyd-enamel', paintPlace: 'shop', paintMethod: 'hvlp' }))).toEqual(['N14'])
+  })
+
+  it('every system is of a family in the table, and a family says why and what to do', () => {
+    const { families, systems } = coatingTable()
+    for (const { family } of systems) expect(families.map(({ id }) => id)).toContain(family)
+    for (const { why, todo } of families) expect(why.length * todo.length).toBeGreaterThan(0)
+  })
+})
+
+it('what stays in tray and hose is counted once a product, also where two surfaces take the same', () => {
+  const plan = planFor({ builtInSystem: 'water-enamel', paintMethod: 'hand' }, { painted: squareMetres(3) })
+  const products = plan.lines.filter((line) => line.surface !== 'wall').map((line) => line.product)
+  const dry = plan.lines
+    .filter((line) => line.surface !== 'wall')
+    .reduce((sum, line) => sum + (line.area * line.coats * line.wetMicrons) / 1000 / 0.9, 0)
+  const all = plan.lines.filter((line) => line.surface !== 'wall').reduce((sum, line) => sum + line.litres, 0)
+  expect(all - dry).toBeCloseTo(0.1 * new Set(products).size, 9)
+})
+
+it('films, coats and hours of a person’s own tin are reckoned with', () => {
+  const context = contextFor('metric', { builtInSystem: 'water-enamel', paintMethod: 'hand' })
+  const figures = figuresIn('metric', {
+    'coating.water-enamel.top.wet-film': { value: 150, because: 'its sheet' },
+    'coating.water-enamel.top.recoat-most': { value: 72, because: 'its sheet' },
+  })
+  const top = coating({ ...context, figures }, work()).lines.find((l) => l.surface === 'built-in' && l.layer === 'top')
+  expect([top?.wetMicrons, top?.recoatHoursMost]).toEqual([150, 72])
+  expect(top?.litres).toBeCloseTo(((2 * 1.12 + 0.3312) * 2 * 150) / 1000 / 0.9 + 0.1, 9)
 })
 
 it('no row guesses the most hours between coats: only a sheet can tell', () => {
