@@ -1,3 +1,5 @@
+import { formula, within } from '../../things/formula.ts'
+
 /** One kind of fastener, hardware or glue: exact count, spare not included. */
 export interface FixingLine {
   readonly id: string
@@ -9,6 +11,19 @@ export interface FixingLine {
   readonly price?: string
 }
 
+/** How many of one kind of fastener all its uses take. */
+export const lineCount = formula<{ uses: readonly number[] }, number>(
+  {
+    id: 'fixings.count',
+    plain: 'sum over where it is used',
+    source: 'arithmetic',
+    gives: 'number',
+    from: { uses: [{ id: 'fixings.of-pieces' }, { id: 'fixings.litres' }] },
+    units: { uses: 'number' },
+  },
+  ({ uses }) => uses.reduce((total, count) => total + count, 0),
+)
+
 /** One line for each id, counts added and uses joined; lines of nothing are left out. */
 export function gathered(lines: readonly FixingLine[]): readonly FixingLine[] {
   const ids = [...new Set(lines.filter((line) => line.count > 0).map((line) => line.id))]
@@ -16,7 +31,7 @@ export function gathered(lines: readonly FixingLine[]): readonly FixingLine[] {
     const same = lines.filter((line) => line.id === id && line.count > 0)
     const [first] = same
     if (first === undefined) return []
-    const use = [...new Set(same.map((line) => line.use))].join(', ')
-    return [{ ...first, use, count: same.reduce((total, line) => total + line.count, 0) }]
+    const use = [...new Set(same.map((line) => line.use))].filter((text) => text !== '').join(', ')
+    return [{ ...first, use, count: within(id, () => lineCount({ uses: same.map((line) => line.count) })) }]
   })
 }

@@ -1,7 +1,9 @@
+import { carcassThickness } from '../../job/chapters/cabinets.ts'
 import { drawerSide, slide, slideSheet } from '../../job/chapters/drawers.ts'
 import { formula } from '../../things/formula.ts'
 import { type Length, less, shortest, sum, times } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
+import { BOX_BOTTOM, BOX_HEIGHT, BOX_WIDTH } from './box-refs.ts'
 
 const PRACTICE = 'common practice, no source'
 
@@ -14,7 +16,7 @@ export const drawerWidth = formula<
     id: 'fronts.drawer-width',
     plain: 'box − 2 · side of the box − 2 · clearance of the slide, down',
     source: 'geometry',
-    from: { slideClear: [slideSheet, { id: 'slide.side.clear' }, { id: 'slide.under.clear' }] },
+    from: { boxWidth: BOX_WIDTH, slideClear: [slideSheet, { id: 'slide.side.clear' }, { id: 'slide.under.clear' }] },
   },
   ({ boxWidth, carcassThickness, slideClear, cut }) =>
     cut.down(less(boxWidth, times(carcassThickness, 2), times(slideClear, 2))),
@@ -38,15 +40,51 @@ export const drawerHeight = formula<
     cut.down(shortest(less(frontHeight, frontOver), less(opening, slideBelow, above))),
 )
 
+/** Upper face of a box's bottom. */
+export const insideFloor = formula<{ boxBottom: Length; carcassThickness: Length }, Length>(
+  {
+    id: 'fronts.inside-floor',
+    plain: 'lower edge of the box + its bottom',
+    source: 'geometry',
+    from: { boxBottom: BOX_BOTTOM },
+  },
+  ({ boxBottom, carcassThickness }) => sum(boxBottom, carcassThickness),
+)
+
+/** Lower face of a box's top. */
+export const insideCeiling = formula<{ boxBottom: Length; boxHeight: Length; carcassThickness: Length }, Length>(
+  {
+    id: 'fronts.inside-ceiling',
+    plain: 'lower edge of the box + its height − its top',
+    source: 'geometry',
+    from: { boxBottom: BOX_BOTTOM, boxHeight: BOX_HEIGHT },
+  },
+  ({ boxBottom, boxHeight, carcassThickness }) => less(sum(boxBottom, boxHeight), carcassThickness),
+)
+
 /** Height between the panels, rails or neighbours a drawer runs between. */
 export const drawerOpening = formula<{ openingTop: Length; openingBottom: Length }, Length>(
-  { id: 'fronts.opening', plain: 'underside of what is over it − top of what is under it', source: 'geometry' },
+  {
+    id: 'fronts.opening',
+    plain: 'underside of what is over it − top of what is under it',
+    source: 'geometry',
+    from: {
+      openingTop: [insideCeiling, { id: 'fronts.rail-bottom' }],
+      openingBottom: [insideFloor, { id: 'fronts.rail-top' }],
+    },
+    units: { openingTop: 'length', openingBottom: 'length' },
+  },
   ({ openingTop, openingBottom }) => less(openingTop, openingBottom),
 )
 
 /** Inside depth that is free for drawers: less the nailer where it stands inside the box. */
 export const freeDepth = formula<{ insideDepth: Length; nailer: Length }, Length>(
-  { id: 'fronts.free-depth', plain: 'inside depth − nailer behind the drawer', source: 'geometry' },
+  {
+    id: 'fronts.free-depth',
+    plain: 'inside depth − nailer behind the drawer',
+    source: 'geometry',
+    from: { nailer: carcassThickness },
+  },
   ({ insideDepth, nailer }) => less(insideDepth, nailer),
 )
 
@@ -60,6 +98,7 @@ export const slideLength = formula<
     plain: 'longest slide sold that is not longer than the free depth − room behind it',
     source: PRACTICE,
     from: { slideBehind: { id: 'slide.behind' }, sold: slide },
+    units: { sold: 'length' },
   },
   ({ freeDepth: depth, slideBehind, sold }) => sold.findLast((length) => length <= less(depth, slideBehind)),
 )
@@ -119,7 +158,8 @@ export const slideLine = formula<{ drawerBottom: Length; boxBottom: Length; slid
     id: 'fronts.slide-line',
     plain: 'drawer box’s lower edge − lower edge of the box + screw line of the slide above it, near',
     source: PRACTICE,
-    from: { slideUp: [slideSheet, { id: 'slide.side.line' }, { id: 'slide.under.line' }] },
+    from: { boxBottom: BOX_BOTTOM, slideUp: [slideSheet, { id: 'slide.side.line' }, { id: 'slide.under.line' }] },
+    units: { drawerBottom: 'length' },
   },
   ({ drawerBottom, boxBottom, slideUp, cut }) => cut.near(sum(less(drawerBottom, boxBottom), slideUp)),
 )

@@ -7,6 +7,8 @@ import type { PlanContext } from '../context.ts'
 import { madePart } from '../made-part.ts'
 import { boxPartMark, parseMark } from '../marks.ts'
 import { mdf } from '../materials.ts'
+import { BOX_BOTTOM } from './box-refs.ts'
+import { insideCeiling, insideFloor } from './drawer-body.ts'
 import type { FrontsAsked } from './drawer-choice.ts'
 import { drawerHeights, leafHeightBeside } from './drawer-heights.ts'
 import type { DrawerMake } from './drawer-make.ts'
@@ -55,15 +57,19 @@ export function drawersIn(
   const under = leaf === undefined ? 'leaves nowhere' : box.run.kind === 'tall' ? 'leaves above' : 'leaves below'
   const faceTop = sum(face.z, face.height)
   const top = under === 'leaves above' ? less(faceTop, leaf ?? ZERO, gap) : faceTop
-  const split = under === 'leaves above' ? sum(top, over(gap, 2)) : sum(face.z, leaf ?? ZERO, over(gap, 2))
-  const t = plan.carcassThickness
-  const railBottom = less(split, over(t, 2))
+  const gapBottom = under === 'leaves above' ? top : sum(face.z, leaf ?? ZERO)
+  const carcassThickness = plan.carcassThickness
+  const rail = railBottom({ gapBottom, gap, carcassThickness })
+  const boxBottom = box.run.z0
   const stack: DrawerStack = {
     face,
     heights: fronts,
     top,
-    floor: under === 'leaves below' ? sum(railBottom, t) : sum(box.run.z0, t),
-    ceiling: under === 'leaves above' ? railBottom : less(sum(box.run.z0, box.height), t),
+    floor:
+      under === 'leaves below'
+        ? railTop({ railBottom: rail, carcassThickness })
+        : insideFloor({ boxBottom, carcassThickness }),
+    ceiling: under === 'leaves above' ? rail : insideCeiling({ boxBottom, boxHeight: box.height, carcassThickness }),
   }
   const slide = slideOf(context, plan, make.drawer, stack)
   const wanted = slide.length === undefined ? [] : drawersOf(context, make, stack, slide.length)
@@ -77,18 +83,36 @@ export function drawersIn(
     drawers: wanted.filter(isHigh),
     lowest: wanted.filter((drawer) => !isHigh(drawer)).toSorted((a, b) => a.body.height - b.body.height)[0],
     leafFace: leaf === undefined ? undefined : { ...face, z: leafZ, height: leaf, heightFrom: leafHeightBeside },
-    rail: leaf === undefined ? [] : [railBetween(context, plan, face, railBottom)],
+    rail: leaf === undefined ? [] : [railBetween(context, plan, face, rail)],
   }
 }
+
+/** Lower face of the rail: its middle is the middle of the gap between drawers and leaves. */
+export const railBottom = formula<{ gapBottom: Length; gap: Length; carcassThickness: Length }, Length>(
+  {
+    id: 'fronts.rail-bottom',
+    plain: 'lower edge of the gap + gap ÷ 2 − rail ÷ 2',
+    source: 'geometry',
+    units: { gapBottom: 'length' },
+  },
+  ({ gapBottom, gap, carcassThickness }) => less(sum(gapBottom, over(gap, 2)), over(carcassThickness, 2)),
+)
+
+/** Upper face of the rail. */
+export const railTop = formula<{ railBottom: Length; carcassThickness: Length }, Length>(
+  { id: 'fronts.rail-top', plain: 'lower face of the rail + its thickness', source: 'geometry' },
+  ({ railBottom: bottom, carcassThickness }) => sum(bottom, carcassThickness),
+)
 
 /** Lower face of the rail from the lower edge of its box: a set-out number. */
 export const railUp = formula<{ railBottom: Length; boxBottom: Length; cut: CutStep }, Length>(
   {
     id: 'fronts.rail-up',
-    plain: 'middle of the gap between drawers and doors − half the rail − lower edge of the box, near',
+    plain: 'lower face of the rail − lower edge of the box, near',
     source: 'geometry',
+    from: { boxBottom: BOX_BOTTOM },
   },
-  ({ railBottom, boxBottom, cut }) => cut.near(less(railBottom, boxBottom)),
+  ({ railBottom: bottom, boxBottom, cut }) => cut.near(less(bottom, boxBottom)),
 )
 
 /** A rail lying flat between drawers and leaves: both close against it. */
@@ -120,6 +144,10 @@ function railBetween(context: PlanContext, plan: BoxPlan, { box }: Face, z: Leng
       dz: t,
     },
     waitsFor: box.waitsFor,
-    from: { length: { id: 'box.inside-width' }, width: { id: 'nailer.width' }, thickness: { id: 'carcassThickness' } },
+    from: {
+      length: { id: 'boxes.inside-width' },
+      width: { id: 'nailer.width' },
+      thickness: { id: 'carcassThickness' },
+    },
   })
 }

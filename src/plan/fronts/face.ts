@@ -3,6 +3,7 @@ import { type Length, less, sum } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
+import { BOX_HEIGHT } from './box-refs.ts'
 import { leafMargins, leafRoom } from './leaf-widths.ts'
 
 /** Where the fronts of one box stand: x, z = its lower left corner in the bay's own axes. */
@@ -20,6 +21,7 @@ export const faceHeight = formula<{ boxHeight: Length; revealTop: Length; reveal
     id: 'fronts.face-height',
     plain: 'box height − reveal at the top − reveal at the bottom, down to half a step',
     source: 'geometry',
+    from: { boxHeight: BOX_HEIGHT },
   },
   ({ boxHeight, revealTop, revealBottom, cut }) => cut.downHalf(less(boxHeight, revealTop, revealBottom)),
 )

@@ -4,6 +4,7 @@ import { type Length, less, over, times } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
+import { BOX_WIDTH } from './box-refs.ts'
 
 /** Margins of the fronts of one box at its two sides. */
 export interface LeafMargins {
@@ -37,7 +38,7 @@ export const leafRoom = formula<{ boxWidth: Length; marginLeft: Length; marginRi
     id: 'fronts.leaf-room',
     plain: 'box − margin at its left − margin at its right',
     source: 'geometry',
-    from: { marginLeft: MARGINS, marginRight: MARGINS },
+    from: { boxWidth: BOX_WIDTH, marginLeft: MARGINS, marginRight: MARGINS },
   },
   ({ boxWidth, marginLeft, marginRight }) => less(boxWidth, marginLeft, marginRight),
 )
