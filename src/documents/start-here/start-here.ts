@@ -6,12 +6,12 @@ import { acceptedWords } from '../confirms.ts'
 import type { Assets, PacketDocument, Reader, Stamp } from '../document.ts'
 import { markRanges } from '../mark-ranges.ts'
 import { orderWords } from '../order-days.ts'
-import { ownFigureWords } from '../own-figures.ts'
 import { paperSize } from '../paper-size.ts'
 import { newestBefore } from '../part-changes.ts'
 import type { Waiting } from '../waiting.ts'
 import { words } from '../words/template.ts'
 import { writeOnePage } from '../write/pdf.ts'
+import { ownFigureFacts } from './own-figure-facts.ts'
 
 /** The one page everybody reads first; it names the other documents of the packet. */
 export const startHere = (others: readonly PacketDocument[]): PacketDocument => ({
@@ -83,7 +83,7 @@ function startHerePaper({ view, contents, assets, stamp }: StartHere, most: numb
           ...datesAndHands(view, most),
           ...confirmed(view, most),
           ...assumed(view, most),
-          ...ownFigures(view, most),
+          ...ownFigureFacts(view.ownFigures, most),
           heading('What is in it, and for whom'),
           ...contents.map((c) => fact(c.folder, c.says)),
           fact('hand out', 'only the folder of that reader, never this whole packet'),
@@ -97,8 +97,16 @@ function startHerePaper({ view, contents, assets, stamp }: StartHere, most: numb
 
 function measureFirst(waiting: readonly Waiting[], most: number): readonly Block[] {
   if (waiting.length === 0) return [fact('', 'Nothing waits for a measurement.')]
-  const shown = waiting.slice(0, most).map(waitingFact)
-  return [...shown, ...rest(waiting.length - shown.length, 'more to measure: the cut list marks them HOLD')]
+  return [...waiting.slice(0, most).map(waitingFact), ...theRest(waiting.slice(most))]
+}
+
+/** Every other measurement by name, one line a bay: the cut list says which parts wait for it. */
+function theRest(waiting: readonly Waiting[]): readonly Fact[] {
+  const placeOf = ({ question }: Waiting) => question.key.slice(0, question.key.indexOf('.'))
+  return [...new Set(waiting.map(placeOf))].map((place) => {
+    const here = waiting.filter((w) => placeOf(w) === place).map((w) => w.question.short)
+    return warned('HOLD', `${capital([...new Set(here)].join('; '))}.`)
+  })
 }
 
 function waitingFact({ question, marks, joints }: Waiting): Fact {
@@ -124,25 +132,16 @@ function datesAndHands({ orders, twoPeople }: ForHelper, most: number): readonly
   ]
 }
 
-function assumed({ notes }: ForHelper, most: number): readonly Block[] {
-  if (notes.length === 0) return []
+function assumed({ notes, assumed: values }: ForHelper, most: number): readonly Block[] {
+  if (notes.length + values.length === 0) return []
   const lines = notes
     .slice(0, most)
     .map(({ code, short, places }) => fact(code, `${cutAt(short)} (${places.join(', ')})`))
   return [
     heading('Assumed or kept simple'),
+    ...values.map(({ word, says }) => fact(word, most === MOST[0] ? says : cutAt(says))),
     ...lines,
     ...rest(notes.length - lines.length, 'more notes in the interview'),
-  ]
-}
-
-function ownFigures({ ownFigures: own }: ForHelper, most: number): readonly Block[] {
-  if (own.length === 0) return []
-  const lines = own.slice(0, most).map((line) => fact('own', cutAt(ownFigureWords(line))))
-  return [
-    heading('Figures of our own, not the published ones'),
-    ...lines,
-    ...rest(own.length - lines.length, 'more of our own: ask the office'),
   ]
 }
 
