@@ -12,15 +12,19 @@ export interface Given {
   readonly ownFigures: boolean
   /** The id of one figure. */
   readonly where: string | undefined
+  /** Answers changed for this once: `QUESTION=ANSWER`. */
+  readonly with: readonly string[]
 }
 
-export type Option = 'out' | 'json' | 'own-figures' | 'where'
+export type Option = 'out' | 'json' | 'own-figures' | 'where' | 'with'
 
 /** One command: how it is written, what it does, what may stand behind it. */
 export interface Command {
   readonly use: string
   readonly says: string
   readonly files: 0 | 1
+  /** Files there may be besides. */
+  readonly moreFiles?: 1
   /** What the words behind the files are, of a command that takes some. */
   readonly words?: string
   readonly options: readonly Option[]

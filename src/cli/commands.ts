@@ -42,6 +42,15 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
     needs: [],
     run: async (given, around) => (await import('./commands/check.ts')).check(given, around),
   },
+  compare: {
+    use: 'compare JOB [JOB] [--with ANSWER] [--json]',
+    says: 'print what differs: parts, cost, hours, dates, purchases, messages',
+    files: 1,
+    moreFiles: 1,
+    options: ['json', 'with', 'own-figures'],
+    needs: [],
+    run: async (given, around) => (await import('./commands/compare.ts')).compare(given, around),
+  },
   explain: {
     use: 'explain JOB MARK [--json] [--own-figures]',
     says: 'print where a number comes from: a part (L2-S1), price, hours, a question',

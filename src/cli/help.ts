@@ -14,10 +14,12 @@ ${commandLines()}
 JOB is a job file, a job packet, an answers file, or - for standard input. It is never written to.
 MARK is what the papers print: L2-S1, L-H1 edge, box L2, joint 12, price, cost, hours, finish, sheets; or a question
 or formula by its name: job.boxHeight, box.inside-width.   nichework explain job.json L2-S1
+Two jobs, or one with an answer changed, side by side:     nichework compare job.json --with job.boxHeight=28
 Options
   --out FILE.zip   where the packet goes
   --json           one JSON document on standard output
   --own-figures    reckon with the figures in your folder as they are now, not with those the job was begun with
+  --with ANSWER    compare with one answer changed, as often as it is given: --with a.boxKind=tall
   --where ID       one figure: its value, its source, how you put in your own
   --help, -h       this text
   --version        the version

@@ -14,6 +14,7 @@ const OPTIONS = {
   json: { type: 'boolean' },
   'own-figures': { type: 'boolean' },
   where: { type: 'string' },
+  with: { type: 'string', multiple: true },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean' },
 } as const
@@ -34,6 +35,7 @@ export function readCommand(words: readonly string[]): Asked {
     json: values.json ?? false,
     ownFigures: values['own-figures'] ?? false,
     where: values.where,
+    with: values.with ?? [],
   }
   checkGiven(name, command, given)
   return { kind: 'command', command, given }
@@ -53,6 +55,8 @@ function parsed(words: readonly string[]) {
       throw new WrongUse('--out needs a file name: --out packet.zip')
     if (token.name === 'where' && (token.value === undefined || token.value === ''))
       throw new WrongUse('--where needs the name of a figure: --where filler.nominal')
+    if (token.name === 'with' && (token.value === undefined || token.value === ''))
+      throw new WrongUse('--with needs a question and its answer: --with a.boxKind=tall')
   }
   return parseArgs({ args: [...words], options: OPTIONS, allowPositionals: true })
 }
@@ -68,14 +72,16 @@ function checkGiven(name: string, command: Command, given: Given): void {
   }
   if (given.files.length < command.files) wrong(`${name} needs a job.`)
   if (command.words !== undefined && given.words.length === 0) wrong(`${name} needs ${command.words}.`)
-  if (given.files.length > command.files) wrong(`${name} has no use for "${given.files[command.files]}".`)
+  const most = command.files + (command.moreFiles ?? 0)
+  if (given.files.length > most) wrong(`${name} has no use for "${given.files[most]}".`)
   const has: Readonly<Record<Option, boolean>> = {
     out: given.out !== undefined,
     json: given.json,
     'own-figures': given.ownFigures,
     where: given.where !== undefined,
+    with: given.with.length > 0,
   }
-  for (const option of ['out', 'json', 'own-figures', 'where'] as const) {
+  for (const option of ['out', 'json', 'own-figures', 'where', 'with'] as const) {
     if (has[option] && !command.options.includes(option)) wrong(`${name} has no option --${option}.`)
     if (!has[option] && command.needs.includes(option)) wrong(`${name} needs --${option}.`)
   }

@@ -80,10 +80,13 @@ const FIRST = ['job.units', 'job.currency', 'job.bays']
 function readAll(file: AnswersFile, begun: AnswersRead): AnswersRead {
   const keys = Object.keys(file.answers)
   const order = [...FIRST.filter((k) => keys.includes(k)), ...keys.filter((k) => !FIRST.includes(k))]
-  const settings = order.filter((k) => FIRST.includes(k)).reduce((read, key) => readOne(file, key, read), begun)
+  const typedOf = (key: string) => ({ key, typed: file.answers[key] ?? '' })
+  const settings = order
+    .filter((k) => FIRST.includes(k))
+    .reduce((read, key) => readOne(typedOf(key), read, contextOf(read.job)), begun)
   const rest = order.filter((k) => !FIRST.includes(k))
   const context = contextOf(settings.job)
-  return rest.reduce((read, key) => readOne(file, key, read, context), settings)
+  return rest.reduce((read, key) => readOne(typedOf(key), read, context), settings)
 }
 
 interface ReadContext {
@@ -96,10 +99,18 @@ const contextOf = (job: Job): ReadContext => ({
   questions: new Map(everyQuestion(job).map((q) => [q.key, q])),
 })
 
-function readOne(file: AnswersFile, key: string, read: AnswersRead, context = contextOf(read.job)): AnswersRead {
+/** A question's key with what one would type there. */
+export interface Typed {
+  readonly key: string
+  readonly typed: z.infer<typeof typedText>
+}
+
+/** The job with one answer as it is typed at its question; faults name the question, the text and what is allowed. */
+export const withTyped = (job: Job, one: Typed): AnswersRead => readOne(one, { job, faults: [] }, contextOf(job))
+
+function readOne({ key, typed }: Typed, read: AnswersRead, context: ReadContext): AnswersRead {
   const question = context.questions.get(key)
   if (question === undefined) return withFault(read, unknownKey(key, [...context.questions.keys()]))
-  const typed = file.answers[key]
   const text = Array.isArray(typed) ? typed.join('\n') : String(typed ?? '')
   const entered = enter(text, askingOf(question, read.job, context.plan, day(read.job.created)))
   return entered.kind === 'answer'

@@ -31,9 +31,13 @@ const counted = (
   rank: Pick<Change, 'weight' | 'announce'>,
 ): readonly Change[] => (length === 0 ? [] : [{ ...rank, says: says(length) }])
 
-function came(from: Plan, to: Plan, weight: Weight): readonly Message[] {
-  const known = new Set(from.messages.filter((m) => m.weight === weight).map(keyOf))
-  return to.messages.filter((m) => m.weight === weight && !known.has(keyOf(m)))
+const came = (from: Plan, to: Plan, weight: Weight): readonly Message[] =>
+  messagesCome(from, to).filter((m) => m.weight === weight)
+
+/** Messages of the second plan that the first does not have. */
+export function messagesCome(from: Plan, to: Plan): readonly Message[] {
+  const known = new Set(from.messages.map(keyOf))
+  return to.messages.filter((m) => !known.has(keyOf(m)))
 }
 
 /** `sheets 5 → 4` when one material changes or there is only one; else by material. Layouts alone: less weight. */
