@@ -1,20 +1,22 @@
 import { describe, expect, it } from 'vitest'
 import { figuresIn } from '../../../src/figures/figures.ts'
-import { boxCount, boxHeight, boxKind } from '../../../src/job/chapters/cabinets.ts'
+import { boxCount, boxHeight, boxKind, carcassThickness } from '../../../src/job/chapters/cabinets.ts'
 import {
   doors,
   frontStyle,
   frontThickness,
   handle,
+  hingeSheet,
   leavesPerBox,
   pullSpacing,
   stileWidth,
 } from '../../../src/job/chapters/hardware.ts'
 import { ceiling, flatEnds, flatLength, returns, widths } from '../../../src/job/chapters/wall.ts'
 import type { Job } from '../../../src/job/job.ts'
-import { hingeCount } from '../../../src/plan/fronts/hinges.ts'
+import { armFor, cupsClearOf, hingeCount } from '../../../src/plan/fronts/hinges.ts'
 import { millimetres as mm, sum, ZERO } from '../../../src/units/length.ts'
 import { kilograms } from '../../../src/units/mass.ts'
+import { cutStep } from '../../../src/units/round.ts'
 import { inMm, runsOf, wallOf } from '../run-for-test.ts'
 
 const alcove = wallOf('metric', ['alcove', 'breast'])
@@ -117,5 +119,72 @@ describe('hinges by height and mass (common practice, no source)', () => {
     [900, 22.1, 400, undefined],
   ])('%d mm high, %d kg, %d mm wide: %s', (height, mass, width, expected) => {
     expect(hingeCount({ height: mm(height), width: mm(width), mass: kilograms(mass), figures })).toBe(expected)
+  })
+})
+
+describe('cups slide clear of what is fixed behind the leaf, 35 mm from their centres (common practice, no source)', () => {
+  const given = { height: mm(760), cupClear: mm(35), cut: cutStep(mm(1)) }
+  const cups = [mm(100), mm(660)]
+  const clear = (from: number, to: number) => cupsClearOf(cups, [{ from: mm(from), to: mm(to) }], given).map(inMm)
+  it.each([
+    ['a shelf nowhere near', 300, 318, [100, 660]],
+    ['a shelf 35 mm above the lower cup is far enough', 135, 153, [100, 660]],
+    ['a shelf just under the lower cup: up by the shortfall', 60, 78, [113, 660]],
+    ['a shelf across the lower cup: up past it', 95, 113, [148, 660]],
+    ['a shelf just over the upper cup: down by the shortfall', 680, 698, [100, 645]],
+    ['a shelf across the upper cup: down past it', 650, 668, [100, 615]],
+  ])('%s', (_words, from, to, expected) => {
+    expect(clear(from, to)).toEqual(expected)
+  })
+
+  it('and clear of a second one it would then meet', () => {
+    const behind = [
+      { from: mm(60), to: mm(78) },
+      { from: mm(130), to: mm(148) },
+    ]
+    expect(cupsClearOf(cups, behind, given).map(inMm)).toEqual([183, 660])
+  })
+})
+
+describe('hinges are ordered by overlay: side − margin there', () => {
+  it('at the run’s end, at a joint and against a flush gable', () => {
+    const margins = runsOf(alcove.put(leavesPerBox, 'job', 1).job).fronts.leaves.map((l) => inMm(l.overlay))
+    expect(margins).toEqual([16.5, 16.5])
+    const flat = wallOf('metric', ['flat']).put(flatLength, 'a', mm(536)).put(flatEnds, 'a', 'neither')
+    expect(inMm(runsOf(flat.job).fronts.leaves[0]!.overlay)).toBe(15)
+  })
+
+  it.each([
+    [16.5, 'full'],
+    [9, 'half'],
+    [30, undefined],
+    [2, undefined],
+  ])('%d mm: %s', (overlay, arm) => {
+    expect(armFor(mm(overlay), figuresIn('metric'))?.id).toBe(arm)
+  })
+
+  it('a side too thick for any hinge of the list is a stop', () => {
+    expect(codes(alcove.put(carcassThickness, 'job', mm(30)).job)).toContain('S9')
+  })
+})
+
+describe('set-out of leaves', () => {
+  it('plates stand where the cups are, from the box’s lower edge', () => {
+    const leaf = runsOf(alcove.job).fronts.leaves[0]!
+    expect(leaf.plates.map(inMm)).toEqual(leaf.cups.map((c) => inMm(c) + 1.5))
+  })
+
+  it('a sheet typed in replaces the generic figures and takes their warning away', () => {
+    const words = (job: Job) =>
+      JSON.stringify(
+        runsOf(job)
+          .parts.filter((p) => p.mark === 'L1-D1')
+          .map((p) => p.details),
+      )
+    const own = alcove.put(hingeSheet, 'job', [mm(35), mm(21), mm(11.5), mm(37)]).job
+    expect(words(alcove.job)).toContain('check against the hinge’s sheet')
+    expect(words(own)).not.toContain('check against')
+    expect(words(own)).toContain('centre 21 mm')
+    expect(codes(own)).not.toContain('N21')
   })
 })
