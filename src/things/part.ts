@@ -15,6 +15,7 @@ export const ROLES = {
   K: 'back',
   A: 'loose shelf',
   J: 'partition',
+  X: 'fixed shelf',
   D: 'door',
   Y: 'drawer',
   U: 'under-frame',
@@ -59,11 +60,11 @@ export type SurfaceId = 'built-in' | 'masonry' | 'wall'
 
 /** Which formula, question or figure each size of a part came from, looked up at the part's own place. */
 export interface SizesFrom {
-  readonly length: Ref
-  readonly width: Ref
-  readonly thickness: Ref
-  readonly roughLength?: Ref
-  readonly roughWidth?: Ref
+  readonly length: Ref | readonly Ref[]
+  readonly width: Ref | readonly Ref[]
+  readonly thickness: Ref | readonly Ref[]
+  readonly roughLength?: Ref | readonly Ref[]
+  readonly roughWidth?: Ref | readonly Ref[]
 }
 
 export interface Part {

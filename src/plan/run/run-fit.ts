@@ -1,10 +1,9 @@
-import { edgeAt } from '../../geometry/edge.ts'
 import { fillerWidth, fitLeft, fitRight } from '../../job/chapters/cabinets.ts'
 import { formula } from '../../things/formula.ts'
-import { type Length, less, longest, shortest, sum } from '../../units/length.ts'
+import { type Length, less, longest, shortest, sum, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { hasDoors } from '../fronts/door-choices.ts'
-import { outlineStations } from '../survey/outline.ts'
+import { LEFT_SIDE, leftSideAt, outlineStations, RIGHT_SIDE, rightSideAt } from '../survey/outline.ts'
 import type { AlcoveWall, RunnableWall } from '../survey/survey.ts'
 import type { RunLevel } from './run-levels.ts'
 
@@ -17,28 +16,66 @@ export interface Slot {
 }
 
 /** Both faces count, because a box also passes the front on its way in. */
+const leftLimit = formula<{ lefts: readonly Length[] }, Length>(
+  {
+    id: 'slot.left-limit',
+    plain: 'the left return where it stands furthest in, back and front, over the height of the boxes',
+    source: 'geometry',
+    from: { lefts: LEFT_SIDE },
+  },
+  ({ lefts: [first = ZERO, ...others] }) => longest(first, ...others),
+)
+
+const rightLimit = formula<{ rights: readonly Length[] }, Length>(
+  {
+    id: 'slot.right-limit',
+    plain: 'the right return where it stands furthest in, back and front, over the height of the boxes',
+    source: 'geometry',
+    from: { rights: RIGHT_SIDE },
+  },
+  ({ rights: [first = ZERO, ...others] }) => shortest(first, ...others),
+)
+
 export const slotWidth = formula<Slot, Length>(
   {
     id: 'slot.width',
-    plain: 'right limit − left limit, least over both faces and all heights of the box',
+    plain: 'right limit − left limit',
     source: 'geometry',
+    from: { low: leftLimit, high: rightLimit },
   },
   ({ low, high }) => less(high, low),
 )
 
 /** The slot of an alcove between two heights. */
 export function slotOf(wall: AlcoveWall, z0: Length, z1: Length): Slot {
-  const [first = z0, ...others] = outlineStations(wall, z0, z1)
-  const lowAt = (z: Length) => longest(edgeAt(wall.left.back, z), edgeAt(wall.left.front, z))
-  const highAt = (z: Length) => shortest(edgeAt(wall.right.back, z), edgeAt(wall.right.front, z))
-  return { low: longest(lowAt(first), ...others.map(lowAt)), high: shortest(highAt(first), ...others.map(highAt)) }
+  const stations = outlineStations(wall, z0, z1)
+  const faces = [ZERO, wall.frontDepth]
+  return {
+    low: leftLimit({ lefts: stations.flatMap((z) => faces.map((y) => leftSideAt(wall, z, y))) }),
+    high: rightLimit({ rights: stations.flatMap((z) => faces.map((y) => rightSideAt(wall, z, y))) }),
+  }
 }
 
+/** How far the front edge of a return stands off the end of the run beside it, at one height. */
+export const runGap = formula<{ runEnd: Length; side: Length; at: 'left' | 'right' }, Length>(
+  {
+    id: 'slot.gap',
+    plain: 'end of the run to the front edge of the return, at one height',
+    source: 'geometry',
+    from: {
+      runEnd: [{ id: 'slot.start' }, { id: 'slot.run-end' }, { id: 'slot.caulked-end' }],
+      side: [LEFT_SIDE, RIGHT_SIDE],
+    },
+  },
+  ({ runEnd, side, at }) => (at === 'left' ? less(runEnd, side) : less(side, runEnd)),
+)
+
 /** Gap between the run's own side and the return's front edge, from the foot to the top of the run. */
-export const gapsAlong = (wall: AlcoveWall, level: RunLevel, side: 'left' | 'right', x: Length): readonly Length[] =>
-  outlineStations(wall, level.z0, level.z1).map((z) =>
-    side === 'left' ? less(x, edgeAt(wall.left.front, z)) : less(edgeAt(wall.right.front, z), x),
-  )
+export const gapsAlong = (wall: AlcoveWall, level: RunLevel, at: 'left' | 'right', x: Length): readonly Length[] =>
+  outlineStations(wall, level.z0, level.z1).map((z) => {
+    const side = (at === 'left' ? leftSideAt : rightSideAt)(wall, z, wall.frontDepth)
+    return runGap({ runEnd: x, side, at })
+  })
 
 /** How one side of a run meets its wall; settled, with the reason. */
 export function fitOf(context: PlanContext, level: RunLevel, side: 'left' | 'right'): WallFit {
@@ -60,10 +97,21 @@ function suggestedFit(context: PlanContext, level: RunLevel, side: 'left' | 'rig
 export function caulkedGap(context: PlanContext, wall: AlcoveWall, level: RunLevel, side: 'left' | 'right'): Length {
   const k = context.figures.length('caulk.fit')
   const slot = slotOf(wall, level.z0, level.z1)
-  const x = side === 'left' ? sum(slot.low, k) : less(slot.high, k)
+  const x = caulkedEnd({ limit: side === 'left' ? slot.low : slot.high, fit: k, at: side })
   const [first = k, ...others] = gapsAlong(wall, level, side, x)
   return longest(first, ...others)
 }
+
+/** Where a run ends that is caulked to the return where it stands furthest in. */
+const caulkedEnd = formula<{ limit: Length; fit: Length; at: 'left' | 'right' }, Length>(
+  {
+    id: 'slot.caulked-end',
+    plain: 'limit of the slot, in by the caulked fit',
+    source: 'geometry',
+    from: { limit: [leftLimit, rightLimit], fit: { id: 'caulk.fit' } },
+  },
+  ({ limit, fit, at }) => (at === 'left' ? sum(limit, fit) : less(limit, fit)),
+)
 
 /** Nominal width of a filler in this bay; asked only where a side has one. */
 export const fillerNominalOf = (

@@ -1,7 +1,9 @@
 import { baseboardFate, boxHeight, boxKind, crownFate, kick, kickSet, tallHeight } from '../../job/chapters/cabinets.ts'
+import { baseboard as baseboardField, ceiling as ceilingField, crown as crownField } from '../../job/chapters/wall.ts'
 import type { QuestionKey } from '../../things/field.ts'
-import { formula } from '../../things/formula.ts'
+import { formula, within } from '../../things/formula.ts'
 import { type Length, less, longest, shortest, sum, times, ZERO } from '../../units/length.ts'
+import type { CutStep } from '../../units/round.ts'
 import type { PlanContext } from '../context.ts'
 import type { RunnableWall, Survey, Wall } from '../survey/survey.ts'
 
@@ -11,6 +13,7 @@ export interface RunLevel {
   readonly kind: 'base' | 'tall'
   readonly z0: Length
   readonly z1: Length
+  readonly boxHeight: Length
   /** Measurements still to take that its foot and top rest on: the plinth is shared, so the baseboards of all runs. */
   readonly waitsFor: readonly QuestionKey[]
 }
@@ -24,20 +27,43 @@ export interface Levels {
   readonly runs: readonly RunLevel[]
 }
 
+/** The height of a box is asked for base boxes once, for tall ones at each wall. */
+export const BOX_HEIGHTS = [boxHeight, tallHeight]
+
 /** Least height of the boxes' underside: over the kept baseboard with a little of the wall to see. */
 export const plinthHeight = formula<{ kick: Length; baseboard: Length; reveal: Length; kept: boolean }, Length>(
   {
     id: 'levels.plinth',
     plain: 'the larger of kick height and (kept baseboard + reveal)',
     source: 'common practice, no source',
+    from: { kick: [kick, { id: 'kick.height' }], baseboard: baseboardField, reveal: { id: 'baseboard.reveal' } },
   },
   ({ kick: low, baseboard, reveal, kept }) => (kept && baseboard > 0 ? longest(low, sum(baseboard, reveal)) : low),
 )
 
 /** Height of a tall box: under the ceiling, under a kept crown, on the plinth. */
-export const tallBoxHeight = formula<{ ceiling: Length; crown: Length; gap: Length; plinth: Length }, Length>(
-  { id: 'levels.tall-box', plain: 'lowest ceiling − kept crown − gap − plinth', source: 'common practice, no source' },
-  ({ ceiling, crown, gap, plinth }) => less(ceiling, crown, gap, plinth),
+export const tallBoxHeight = formula<
+  { ceiling: Length; crown: Length; gap: Length; plinth: Length; cut: CutStep },
+  Length
+>(
+  {
+    id: 'levels.tall-box',
+    plain: 'lowest ceiling − kept crown − gap − plinth, down to the cut step',
+    source: 'common practice, no source',
+    from: { ceiling: ceilingField, crown: crownField, gap: { id: 'top.gap' } },
+  },
+  ({ ceiling, crown, gap, plinth, cut }) => cut.down(less(ceiling, crown, gap, plinth)),
+)
+
+/** Height of the boxes' upper edge over the level line's zero. */
+export const boxTopLine = formula<{ plinth: Length; boxHeight: Length }, Length>(
+  {
+    id: 'levels.box-top',
+    plain: 'plinth + box height',
+    source: 'geometry',
+    from: { plinth: plinthHeight, boxHeight: BOX_HEIGHTS },
+  },
+  (of) => sum(of.plinth, of.boxHeight),
 )
 
 /** Fates of baseboard and crown, the shared plinth, and each run's box foot and top. All runs share one level line. */
@@ -60,16 +86,14 @@ export function levelsOf(context: PlanContext, survey: Survey): Levels {
   }))
   const baseboards =
     settle.asked(baseboardFate, undefined) === 'cut' ? [] : standing.flatMap((s) => s.wall.waits.baseboard)
-  const runs = standing.map(({ wall, kind }) => ({
-    wall,
-    kind,
-    waitsFor: [...baseboards, ...(kind === 'tall' ? wall.waits.ceiling : [])],
-    z0: plinth,
-    z1: sum(
-      plinth,
-      kind === 'base' ? baseHeight(context) : tallHeightOf(context, wall, plinth, crownKept ? wall.crown.drop : ZERO),
-    ),
-  }))
+  const runs = standing.map(({ wall, kind }) =>
+    within(wall.bay.id, () => {
+      const crownDrop = crownKept ? wall.crown.drop : ZERO
+      const height = kind === 'base' ? baseHeight(context) : tallHeightOf(context, wall, plinth, crownDrop)
+      const waitsFor = [...baseboards, ...(kind === 'tall' ? wall.waits.ceiling : [])]
+      return { wall, kind, waitsFor, z0: plinth, z1: boxTopLine({ plinth, boxHeight: height }), boxHeight: height }
+    }),
+  )
   return { plinth, baseboardKept, crownKept, kickSetBack, runs }
 }
 
@@ -103,12 +127,23 @@ const baseHeight = (context: PlanContext): Length =>
     because: 'with plinth and counter a height to stand at',
   }))
 
+/** The longest piece a sheet gives. */
+const longestSide = formula<{ sheet: Length; trim: Length; cut: CutStep }, Length>(
+  {
+    id: 'levels.longest-side',
+    plain: 'sheet − trim at both ends, down to the cut step',
+    source: 'common practice, no source',
+    from: { sheet: { id: 'sheet.length' }, trim: { id: 'sheet.trim' } },
+  },
+  ({ sheet, trim, cut }) => cut.down(less(sheet, times(trim, 2))),
+)
+
 /** Under the bay's lowest ceiling, and no side longer than a sheet gives. */
 function tallHeightOf(context: PlanContext, wall: RunnableWall, plinth: Length, crownDrop: Length): Length {
   const { settle, figures, cut, show } = context
   const gap = figures.length('top.gap')
-  const sheet = cut.down(less(figures.length('sheet.length'), times(figures.length('sheet.trim'), 2)))
-  const under = cut.down(tallBoxHeight({ ceiling: wall.lowestCeiling, crown: crownDrop, gap, plinth }))
+  const sheet = longestSide({ sheet: figures.length('sheet.length'), trim: figures.length('sheet.trim'), cut })
+  const under = tallBoxHeight({ ceiling: wall.lowestCeiling, crown: crownDrop, gap, plinth, cut })
   return settle.choice(tallHeight, wall.bay, () => ({
     value: shortest(sheet, under),
     because:

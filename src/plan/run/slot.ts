@@ -1,5 +1,6 @@
 import type { Contribution } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
+import { within } from '../../things/formula.ts'
 import type { NamedBay } from '../../things/place.ts'
 import type { Length } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -52,7 +53,9 @@ export interface Slots {
 export function slots(context: PlanContext, survey: Survey): Slots {
   const levels = levelsOf(context, survey)
   const placed = levels.runs.map((level) =>
-    level.wall.kind === 'alcove' ? alcoveRun(context, level, level.wall) : flatRun(context, level, level.wall),
+    within(level.wall.bay.id, () =>
+      level.wall.kind === 'alcove' ? alcoveRun(context, level, level.wall) : flatRun(context, level, level.wall),
+    ),
   )
   const least = context.figures.length('box.least')
   return {

@@ -1,7 +1,7 @@
 import { formula } from '../../things/formula.ts'
 import { type Length, less, longest, nanometres, over, shortest, size, sum, times, ZERO } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
-import { leftSideAt, outlineStations, rightSideAt } from '../survey/outline.ts'
+import { LEFT_SIDE, leftSideAt, outlineStations, RIGHT_SIDE, rightSideAt } from '../survey/outline.ts'
 import type { AlcoveWall } from '../survey/survey.ts'
 
 /** A board that follows a recess, seen in plan: a trapezium, or parallel ends along the recess's centre line. */
@@ -32,9 +32,6 @@ export interface Recess {
   readonly play: Length
   readonly cut: CutStep
 }
-
-const RIGHT_SIDE = { id: 'recess.right-side' }
-const LEFT_SIDE = { id: 'recess.left-side' }
 
 /** Width between the two returns at one height and depth. */
 const freeWidth = formula(

@@ -3,6 +3,10 @@ import { rising } from '../../geometry/edge-line.ts'
 import { type Length, less, nanometres } from '../../units/length.ts'
 import type { AlcoveWall, RunnableWall } from './survey.ts'
 
+/** Names of where the two returns stand, for what leans on them. */
+export const LEFT_SIDE = { id: 'recess.left-side' }
+export const RIGHT_SIDE = { id: 'recess.right-side' }
+
 /** x of the left return at height z and depth y: linear from the back edge to the front edge. */
 export const leftSideAt = (wall: AlcoveWall, z: Length, y: Length): Length =>
   atDepth(edgeAt(wall.left.back, z), edgeAt(wall.left.front, z), y, wall.frontDepth)
