@@ -5,6 +5,8 @@ import {
   boxesStandProud,
   boxTooShallow,
   looseShelfSags,
+  partitionHasNoRoom,
+  partitionHasNoRoom,
   widthsDoNotFill,
 } from './boxes/box-messages.ts'
 import { woodAgainstBreast, woodInHotMasonry } from './by-fire/beside-breast-messages.ts'
@@ -58,6 +60,7 @@ import {
   mantelPastBreast,
   mantelTooShallow,
 } from './mantel/mantel-messages.ts'
+import { paintNearFire } from './mantel/masonry-face.ts'
 import { screenCrowded, screenHeatUnknown, screenTooLow } from './mantel/screen.ts'
 import { largerThanSheet } from './panels/oversize.ts'
 import { sheetsOnHold } from './panels/panels.ts'
@@ -136,6 +139,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   runInHearthZone,
   legInHearthZone,
   looseShelfSags,
+  partitionHasNoRoom,
   shelfPullsOut,
   shelfTooWeak,
   woodTooClose,
@@ -182,6 +186,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   hearthNotMeasured,
   hearthTooSmall,
   masonryNotConfirmed,
+  paintNearFire,
   paintMayHoldLead,
   leadFirmNamed,
   oldPieceMayHoldLead,

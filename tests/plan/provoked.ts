@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { partitions } from '../../src/job/chapters/box-inside.ts'
 import * as cabinets from '../../src/job/chapters/cabinets.ts'
 import * as carrying from '../../src/job/chapters/carrying.ts'
 import type { DrawerRow } from '../../src/job/chapters/drawers.ts'
@@ -139,6 +140,7 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
     put(cabinets.boxCount, 'a', 1),
     put(cabinets.looseShelves, 'job', 1),
   ),
+  partitionHasNoRoom: from(wide, put(partitions, 'a', [{ box: 1, what: 'divider', at: in_(1) }])),
   shelfPullsOut: from(
     flat,
     put(shelves.shelfCount, 'a', 1),
@@ -209,6 +211,7 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   mantelPastBreast: from(wide, put(mantel.mantelLength, 'b', in_(60))),
   breastDeviceCovered: from(wide, put(breastDevices, 'b', [{ ...onBreast, what: 'outlet', fate: 'keep' }])),
   breastOpeningCovered: from(wide, put(breastDevices, 'b', [{ ...onBreast, what: 'gas-tap', fate: 'keep' }])),
+  paintNearFire: from(wide, (job) => withAnswer(job, firebox.paintHeat, 'b', undefined)),
   cableInFlue: from(wide, put(firebox.cable, 'b', 'breast-void')),
   deepMantelLow: wide,
   legInHearthZone: from(wide, put(mantel.mantelLegs, 'b', true), put(firebox.hearth, 'b', [in_(18), in_(4), in_(4)])),

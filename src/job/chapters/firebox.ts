@@ -134,6 +134,20 @@ export const paintFace = yesNoField({
   asks: () => 'Is the masonry face painted?',
   why: 'It is washed, primed and painted before any wood stands against it.',
 })
+export const paintHeat = lengthField(
+  {
+    ...at,
+    id: 'paintHeat',
+    section: 'choices',
+    missing: 'assume',
+    short: 'paint off the fire',
+    asks: () => 'How far from the opening must the masonry paint stay, by the sheet of its tin?',
+    why: 'No paint goes inside the firebox, and none where the face grows hotter than its tin allows.',
+    help: '0 when the sheet names no distance, or the paint is made for that heat.',
+    when: (look) => look(paintFace) !== false && burns(look),
+  },
+  from0(40, 1000),
+)
 export const tv = yesNoField({
   ...at,
   id: 'tv',
@@ -212,6 +226,7 @@ export const FIREBOX_FIELDS = [
   manualClearances,
   face,
   paintFace,
+  paintHeat,
   tv,
   tvPlace,
   tvHeat,

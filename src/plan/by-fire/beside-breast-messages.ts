@@ -24,7 +24,7 @@ export const woodAgainstBreast = messageKind<{
   weight: 'confirm',
   source: 'the code chosen, as named in the message; local code, the appliance manual and licensed practice govern',
   says: (v) => ({
-    short: `Wood of the ${v.bays} stands ${v.nearest} from the side of the breast.`,
+    short: `Wood of the ${v.bays} stands ${v.nearest} the side of the breast.`,
     why: `Masonry round a fire and its flue grows hot. ${v.rule}. Masonry there: ${v.masonry}. Nobody decides here whether the breast and its lining are sound.`,
     todo: `Measure the masonry from inside the lining and enter it. Too thin: end these pieces ${v.gap} off, which moves the nearest by ${v.move}, and close the gap with something that does not burn. Pieces and their gaps: ${v.pieces}.`,
   }),
@@ -43,7 +43,7 @@ export const woodInHotMasonry = messageKind<{
   weight: 'stop',
   source: 'the code chosen, as named in the message; local code, the appliance manual and licensed practice govern',
   says: (v) => ({
-    short: `The ${v.piece} is ${v.is} from the breast’s side, whose masonry is too thin there.`,
+    short: `The ${v.piece} stands ${v.is} the breast’s side, whose masonry is too thin there.`,
     why: `Wood against hot masonry chars for years before it burns. ${v.rule}. Masonry as measured: ${v.masonry}.`,
     todo: `Nothing of wood within ${v.gap} of that side: the nearest would move by ${v.move}, the gap closed with something that does not burn; else nothing is built here. Pieces and their gaps: ${v.pieces}.`,
   }),
@@ -89,7 +89,7 @@ function asked(context: PlanContext, near: readonly NearBreast[]): readonly Mess
       { about: questionKey(breast.bay.id, linings), place: breast.bay.name },
       {
         bays: near.map(({ here }) => here.beside.bay.name).join(' and '),
-        nearest: gapText(context, leastGap(all)),
+        nearest: standsText(context, leastGap(all)),
         ...keptOff(context, fire.profiles, all),
         pieces: piecesText(context, all),
         masonry: near.map(({ here }) => masonryText(context, here)).join('; '),
@@ -117,7 +117,7 @@ function tooNear(context: PlanContext, here: BesideFire, found: readonly BesideB
       },
       {
         piece: `${nearest.part.name} ${nearest.part.mark}`,
-        is: gapText(context, nearest.gap),
+        is: standsText(context, nearest.gap),
         ...keptOff(context, here.fire.profiles, found),
         masonry: masonryText(context, here),
         pieces: piecesText(context, found),
@@ -145,16 +145,21 @@ function keptOff(
   }
 }
 
+/** `against`, or `1/16 in from`. */
+function standsText(context: PlanContext, gap: Length): string {
+  const shown = context.cut.down(gap)
+  return shown === 0 ? 'against' : `${context.show.withUnit(shown)} from`
+}
+
 const gapText = ({ show, cut }: PlanContext, gap: Length): string => show.withUnit(cut.down(gap))
 
-/** `wall filler 1/16 in, 3 shelves 1/8 in`: pieces by name, each with its least gap. */
+/** `wall filler 0 in, shelf cleat 1/16 in`: pieces by name, each with its least gap. */
 function piecesText(context: PlanContext, found: readonly BesideBreast[]): string {
   const names = [...new Set(found.map(({ part }) => part.name))]
   return names
     .map((name) => {
       const own = found.filter(({ part }) => part.name === name)
-      const count = own.length === 1 ? '' : ` (${own.length})`
-      return `${name}${count} ${gapText(context, leastGap(own))}`
+      return `${name} ${gapText(context, leastGap(own))}`
     })
     .join(', ')
 }

@@ -29,6 +29,8 @@ export interface Breast {
   readonly cable: Pick<CableRoute, 'way' | 'to' | 'says'>
   /** Masonry to be painted, roughness counted; 0 when it is not painted. */
   readonly paintedFace: Area
+  /** What is masked before the face is painted, in words. */
+  readonly masking: readonly string[]
   /** Id of the fuel that burns in it. */
   readonly fuel: string
   readonly waitsFor: readonly QuestionKey[]
@@ -91,6 +93,7 @@ function breastOf(
       screen: screen.at,
       cable: screen.cable,
       paintedFace: face.painted,
+      masking: face.masking,
       fuel: fire.fuel.id,
       waitsFor: [...waitsFor, ...screen.waitsFor],
     },
@@ -112,6 +115,7 @@ function breastOf(
         ...(chosen === undefined
           ? []
           : [...beamMessages(context, wall, fire, chosen), ...legMessages(context, wall, fire, chosen.size)]),
+        ...face.messages,
         ...screen.messages,
         ...devices.messages,
       ],

@@ -28,9 +28,12 @@ const protection = (load: Workload): TaskDraft => ({
   needed: load.built.parts.length > 0 || maskedFace(load) > 0 || load.built.stripOut.pieces.length > 0,
   efforts: [effort('protect', 1), ...(leadSafe(load).length > 0 ? [effort('lead-safe', 1)] : [])],
   tools: ['floor board or felt', 'sheeting', 'tape for floors', 'vacuum'],
-  setOut: load.built.mantel.breasts.some((b) => b.opening !== undefined)
-    ? [`Hearth covered ${load.show.withUnit(load.context.figures.length('mask.hearth-beyond'))} beyond the work.`]
-    : [],
+  setOut: [
+    ...(load.built.mantel.breasts.some((b) => b.opening !== undefined)
+      ? [`Hearth covered ${load.show.withUnit(load.context.figures.length('mask.hearth-beyond'))} beyond the work.`]
+      : []),
+    ...load.built.mantel.breasts.flatMap((b) => b.masking),
+  ],
   checks: ['Room empty to the work, doors sealed, a clear way out.', ...leadSafe(load)],
   cautions: [CAUTIONS.smokeAlarms, ...(hasFire(load) ? [CAUTIONS.hotOpening] : [])],
 })
@@ -43,7 +46,7 @@ export const hasFire = (load: Workload): boolean =>
 const TRADES = ['electrician', 'gas fitter', 'heating fitter'] as const
 
 function tradeVisits(load: Workload): TaskDraft {
-  const { trades } = load.built.devices
+  const trades = [...load.built.devices.trades, ...load.built.mantel.trades]
   const booked = TRADES.filter((trade) => trades.some((t) => t.trade === trade))
   return {
     ...site,

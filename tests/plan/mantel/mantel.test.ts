@@ -10,6 +10,7 @@ import {
   manualModel,
   opening,
   paintFace,
+  paintHeat,
   realMasonry,
   tv,
   tvHeat,
@@ -48,6 +49,7 @@ const breast = wallOf('inch', ['breast'])
   .put(realMasonry, 'a', true)
   .put(clearanceRule, 'a', 'irc')
   .put(hearth, 'a', [in_(20), in_(12), in_(12)])
+  .put(paintHeat, 'a', ZERO)
 
 describe('the suggested mantel', () => {
   it('8 deep over an opening to 30: underside at 42 1/2, the next half inch past 12 in', () => {
@@ -176,6 +178,17 @@ describe('face and screen', () => {
     const area = built(breast.put(face, 'a', 'brick').put(mantel, 'a', false).job).breasts[0]!.paintedFace
     expect(area).toBeCloseTo(((66 * 96 - 34 * 30) / 144) * 0.09290304 * 1.2, 9)
     expect(built(breast.put(paintFace, 'a', false).job).breasts[0]!.paintedFace).toBe(0)
+  })
+
+  it('keeps the paint off the fire as far as its tin says, within the face; asks while nobody has read it', () => {
+    const bare = breast.put(face, 'a', 'smooth').put(mantel, 'a', false)
+    const painted = (kept: number) => built(bare.put(paintHeat, 'a', in_(kept)).job).breasts[0]!.paintedFace
+    // 4 in at each side and over it: 42 × 34 stays bare; 20 in reaches past both edges of the face: 66 × 50.
+    expect(painted(4)).toBeCloseTo(((66 * 96 - 42 * 34) / 144) * 0.09290304, 9)
+    expect(painted(20)).toBeCloseTo(((66 * 96 - 66 * 50) / 144) * 0.09290304, 9)
+    expect(codes(withAnswer(bare.job, paintHeat, 'a', undefined))).toEqual(['C17'])
+    // Round the opening 2 × (34 + 30), both edges 2 × 96.
+    expect(built(bare.job).breasts[0]!.masking[0]).toContain('320 in')
   })
 
   const screen = breast

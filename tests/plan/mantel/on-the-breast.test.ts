@@ -6,6 +6,7 @@ import {
   fuel,
   hearth,
   opening,
+  paintHeat,
   realMasonry,
   tv,
   tvHeat,
@@ -36,6 +37,7 @@ const breast = wallOf('inch', ['breast'])
   .put(realMasonry, 'a', true)
   .put(clearanceRule, 'a', 'irc')
   .put(hearth, 'a', [in_(20), in_(12), in_(12)])
+  .put(paintHeat, 'a', ZERO)
 const screen = breast
   .put(tv, 'a', true)
   .put(tvPlace, 'a', [in_(9), in_(54), in_(48), in_(27)])
