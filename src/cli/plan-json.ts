@@ -44,7 +44,7 @@ export const planJson = (plan: Plan) => ({
   units: UNITS,
   currency: plan.show.currency,
   unitSystem: plan.show.units,
-  job: { id: plan.job.id, created: plan.job.created, demo: plan.job.demo ?? false },
+  job: { id: plan.job.id, created: plan.job.created, demo: plan.job.demo ?? false, figures: plan.job.figures },
   bays: plan.bays,
   used: [...plan.used.values()].map((used) => only(used, USED_FIELDS)),
   runs: plan.slots.runs.map((run) => ({
