@@ -6,7 +6,15 @@ import { readFigureLength } from './figure-length.ts'
 
 const lengths = z.array(z.string()).min(1)
 const sold = z.strictObject({ known: z.literal('practice'), source: z.string().min(3), inch: lengths, metric: lengths })
-const file = z.strictObject({ about: z.string(), screws: sold, panels: sold, rods: sold })
+const file = z.strictObject({
+  about: z.string(),
+  screws: sold,
+  panels: sold,
+  rods: sold,
+  boxWidths: sold,
+  boxHeights: sold,
+  boxDepths: sold,
+})
 
 let read: z.infer<typeof file> | undefined
 /** The file, checked once a process. */
@@ -19,6 +27,19 @@ function stock(): z.infer<typeof file> {
 export function longestScrewSold(most: Length, units: UnitSystem): Length {
   const screws = stock().screws[units].map(readFigureLength)
   return screws.reduce((best, length) => (length <= most && length > best ? length : best))
+}
+
+/** Outside sizes ready-made boxes are sold in, smallest first. */
+export interface BoxesSold {
+  readonly widths: readonly Length[]
+  readonly heights: readonly Length[]
+  readonly depths: readonly Length[]
+}
+
+export function boxesSold(units: UnitSystem): BoxesSold {
+  const { boxWidths, boxHeights, boxDepths } = stock()
+  const read = (row: z.infer<typeof sold>) => row[units].map(readFigureLength)
+  return { widths: read(boxWidths), heights: read(boxHeights), depths: read(boxDepths) }
 }
 
 /** The thinnest backer rod sold that is no thinner than `least`; the thickest sold when none is. */
