@@ -1,4 +1,6 @@
+import { fieldById } from '../job/fields.ts'
 import type { Plan } from '../plan/plan.ts'
+import { lookAt } from '../plan/settle.ts'
 import type { QuestionKey } from '../things/field.ts'
 import { type QuestionWords, questionWords } from './question-words.ts'
 
@@ -16,6 +18,7 @@ export function waitingFor(plan: Plan): readonly Waiting[] {
     ...marked.flatMap((m) => m.waitsFor),
     ...plan.mantel.breasts.flatMap((b) => b.waitsFor),
     ...plan.joints.joints.flatMap((j) => j.waitsFor),
+    ...openMeasurements(plan),
   ])
   return [...keys]
     .map((key) => ({
@@ -25,3 +28,13 @@ export function waitingFor(plan: Plan): readonly Waiting[] {
     }))
     .sort((a, b) => b.marks.length - a.marks.length)
 }
+
+/** Questions that hold, asked here and not measured: some rest no part on them, only a check against a rule. */
+const openMeasurements = (plan: Plan): readonly QuestionKey[] =>
+  [...plan.used.values()]
+    .filter(({ key, origin }) => {
+      const field = fieldById(key.slice(key.indexOf('.') + 1))
+      const bay = plan.bays.find((b) => key.startsWith(`${b.id}.`))
+      return field?.missing === 'hold' && origin !== 'answered' && field.when(lookAt(plan.job, plan.used, bay), bay)
+    })
+    .map(({ key }) => key)

@@ -4,10 +4,10 @@ import { type OwnFigureLine, ownFigureWords } from '../own-figures.ts'
 /** Figures of the shop's own that this job is worked out with, so that nobody works by the published ones. */
 export function ownFigureFacts(own: readonly OwnFigureLine[], most: number): readonly Block[] {
   if (own.length === 0) return []
-  const more = own.length - most
+  const brief = own.slice(most).map(({ says, yours }) => `${says} ${yours}`)
   return [
     heading('Figures of our own, not the published ones'),
     ...own.slice(0, most).map((line) => fact('own', ownFigureWords(line))),
-    ...(more <= 0 ? [] : [fact('', `${more} more of our own: ask the office.`)]),
+    ...(brief.length === 0 ? [] : [fact('own', `${brief.join('; ')}.`)]),
   ]
 }

@@ -45,9 +45,11 @@ const contentsOf = (plan: Plan, others: readonly PacketDocument[]): readonly Con
   })
 
 /** How many of each list are tried for one page, most first (of notes one less); the rest is named by its number. */
-const MOST = [8, 5, 3, 2, 1] as const
+const MOST = [8, 6, 5, 4, 3, 2, 1, 0] as const
 /** Letters of marks, and of a sentence, before the rest is left to the other papers. */
 const LETTERS = { marks: 90, sentence: 130 } as const
+/** Heavy things named however short the lists become: they share a line. */
+const TWO_PEOPLE_LEAST = 4
 /** A blank to write the measurement in. */
 const BLANK = '________'
 
@@ -114,7 +116,8 @@ function waitingFact({ question, marks, joints }: Waiting): Fact {
     ...(marks.length === 0 ? [] : [shortened(markRanges(marks))]),
     ...(joints === 0 ? [] : [`${joints} joints`]),
   ].join('; ')
-  return { ...warned('HOLD', `${capital(question.short)}.`, `Waits for it: ${says}.`), right: BLANK }
+  const waits = says === '' ? 'the check against its rules' : says
+  return { ...warned('HOLD', `${capital(question.short)}.`, `Waits for it: ${waits}.`), right: BLANK }
 }
 
 const shortened = (text: string): string =>
@@ -124,11 +127,12 @@ const shortened = (text: string): string =>
 function datesAndHands({ orders, twoPeople }: ForHelper, most: number): readonly Block[] {
   if (orders.length + twoPeople.size === 0) return []
   const heavy = [...twoPeople.keys()]
-  const more = heavy.length > most ? [`${heavy.length - most} more, see the install sequence`] : []
+  const shown = heavy.slice(0, Math.max(TWO_PEOPLE_LEAST, most))
+  const more = heavy.length > shown.length ? [`${heavy.length - shown.length} more, see the install sequence`] : []
   return [
     heading('Dates and hands'),
     ...factOf('order by', orders.map(orderWords)),
-    ...factOf('two people', [...heavy.slice(0, most), ...more]),
+    ...factOf('two people', heavy.length === 0 ? [] : [[...shown, ...more].join('; ')]),
   ]
 }
 
