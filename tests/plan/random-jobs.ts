@@ -4,13 +4,18 @@ import { units } from '../../src/job/chapters/job.ts'
 import {
   baseboard,
   bays,
+  bow,
   breastSize,
   ceiling,
+  crown,
   flatEnds,
   flatLength,
   floor,
   returns,
+  squareLeft,
+  squareRight,
   studs,
+  type WidthRow,
   wallKind,
   widths,
 } from '../../src/job/chapters/wall.ts'
@@ -18,7 +23,7 @@ import { devices } from '../../src/job/chapters/wall-devices.ts'
 import { emptyJob, type Job, withAnswer } from '../../src/job/job.ts'
 import type { Field } from '../../src/things/field.ts'
 import type { BayKind, Place } from '../../src/things/place.ts'
-import { inches, type Length, sum } from '../../src/units/length.ts'
+import { inches, type Length, sum, ZERO } from '../../src/units/length.ts'
 
 /** Sixteenths of an inch as a length. */
 const sixteenths = (n: number): Length => inches(0, n, 16)
@@ -32,7 +37,20 @@ const put =
     withAnswer(job, field, place, value)
 type Step = (job: Job) => Job
 
-/** A crooked alcove: widths at three heights, back and front, lean, returns, ceiling, floor, baseboard, studs, one outlet. */
+/** What of an alcove's outline was measured, and how: leans of one side or none, squares, the front or not. */
+const readings = fc.record({
+  lean: fc.constantFrom('left', 'left', 'right', 'neither'),
+  front: fc.constantFrom('every height', 'every height', 'not at 38', 'nowhere'),
+  squareLeft: fc.option(signedSmall(8), { nil: undefined, freq: 2 }),
+  squareRight: fc.option(signedSmall(8), { nil: undefined, freq: 4 }),
+  /** A ledge at 60 in: widths jump there. */
+  ledge: fc.option(signedSmall(12), { nil: undefined, freq: 3 }),
+  goesOn: fc.constantFrom('neither', 'neither', 'neither', 'left', 'right'),
+  bow: fc.option(fc.tuple(small(6), small(6)), { nil: undefined, freq: 2 }),
+  crown: fc.option(fc.tuple(within(2, 5), within(1, 3)), { nil: undefined, freq: 3 }),
+})
+
+/** A crooked alcove: widths at three heights or more, back and front, lean, returns, ceiling, floor, baseboard, studs. */
 const alcove = (id: string): fc.Arbitrary<readonly Step[]> =>
   fc
     .record({
@@ -44,18 +62,37 @@ const alcove = (id: string): fc.Arbitrary<readonly Step[]> =>
       drop: small(10),
       board: within(3, 6),
       masonry: fc.boolean(),
+      how: readings,
     })
     .map((r) => {
-      const at = (i: number) => sum(r.base, r.dw[i] ?? sixteenths(0))
-      const row = (height: number, i: number, left: Length) => ({
-        height: inches(height),
-        back: at(i),
-        front: at(i + 1),
-        left,
+      const { how } = r
+      const at = (i: number, more = sixteenths(0)) => sum(r.base, r.dw[i] ?? sixteenths(0), more)
+      const row = (height: Length, i: number, lean: Length, more?: Length): WidthRow => ({
+        height,
+        back: at(i, more),
+        ...(how.front === 'nowhere' || (how.front === 'not at 38' && i === 2) ? {} : { front: at(i + 1, more) }),
+        ...(how.lean === 'neither' ? {} : { [how.lean]: lean }),
       })
+      const ledge =
+        how.ledge === undefined
+          ? []
+          : [row(inches(60), 2, r.lean[0]!), row(inches(60, 1, 16), 4, r.lean[1]!, how.ledge)]
+      const deep = [r.returns[0], sum(r.returns[0], r.returns[1])] as const
+      const optional: readonly Step[] = [
+        ...(how.squareLeft === undefined ? [] : [put(squareLeft, id, how.squareLeft)]),
+        ...(how.squareRight === undefined ? [] : [put(squareRight, id, how.squareRight)]),
+        ...(how.bow === undefined ? [] : [put(bow, id, how.bow)]),
+        ...(how.crown === undefined ? [] : [put(crown, id, how.crown)]),
+      ]
       return [
-        put(widths, id, [row(4, 0, sixteenths(0)), row(38, 2, r.lean[0]!), row(84, 4, r.lean[1]!)]),
-        put(returns, id, [r.returns[0], sum(r.returns[0], r.returns[1])]),
+        ...optional,
+        put(widths, id, [
+          row(inches(4), 0, sixteenths(0)),
+          row(inches(38), 2, r.lean[0]!),
+          ...ledge,
+          row(inches(84), 4, r.lean[1]!, how.ledge),
+        ]),
+        put(returns, id, [how.goesOn === 'left' ? ZERO : deep[0], how.goesOn === 'right' ? ZERO : deep[1]]),
         put(ceiling, id, [r.ceiling, r.ceiling]),
         put(floor, id, [
           { x: inches(0), drop: inches(0) },
