@@ -6,7 +6,6 @@ import {
   boxTooShallow,
   looseShelfSags,
   partitionHasNoRoom,
-  partitionHasNoRoom,
   widthsDoNotFill,
 } from './boxes/box-messages.ts'
 import { woodAgainstBreast, woodInHotMasonry } from './by-fire/beside-breast-messages.ts'
@@ -35,14 +34,15 @@ import {
 } from './fronts/front-messages.ts'
 import { gapTooWide, manyPasses, tapeTooLong } from './joints/joint-messages.ts'
 import {
-  breakEvenLeftOut,
   crownReturnsLeftOut,
   levellersLeftOut,
-  readyMadeLeftOut,
 } from './left-out/left-out-messages.ts'
 import { driverOutside, grooveTooDeep, mainsByElectrician, noPlaceForCable } from './lights/light-messages.ts'
+import { learnedClipped } from './learning/learning-messages.ts'
+import { readyMadeDoesNotFit, readyMadeFits } from './make-or-buy/ready-made-messages.ts'
 import { breastDeviceCovered, breastOpeningCovered } from './mantel/breast-devices.ts'
 import { cableHoleTight, cableInFlue } from './mantel/cable.ts'
+import { noBoxForCable } from './mantel/cable-holes.ts'
 import { woodTooClose } from './mantel/clearance.ts'
 import {
   codeNeedsReading,
@@ -172,6 +172,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   shelfEndStrip,
   mantelPastBreast,
   cableHoleTight,
+  noBoxForCable,
   screenCrowded,
   screenHeatUnknown,
   screenTooLow,
@@ -215,6 +216,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   notADay,
   crownReturnsLeftOut,
   levellersLeftOut,
-  readyMadeLeftOut,
-  breakEvenLeftOut,
+  learnedClipped,
+  readyMadeFits,
+  readyMadeDoesNotFit,
 ]

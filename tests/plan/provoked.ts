@@ -212,6 +212,7 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   breastDeviceCovered: from(wide, put(breastDevices, 'b', [{ ...onBreast, what: 'outlet', fate: 'keep' }])),
   breastOpeningCovered: from(wide, put(breastDevices, 'b', [{ ...onBreast, what: 'gas-tap', fate: 'keep' }])),
   paintNearFire: from(wide, (job) => withAnswer(job, firebox.paintHeat, 'b', undefined)),
+  noBoxForCable: from(wide, put(cabinets.boxKind, 'a', 'none'), put(firebox.cableTo, 'b', 'left')),
   cableInFlue: from(wide, put(firebox.cable, 'b', 'breast-void')),
   deepMantelLow: wide,
   legInHearthZone: from(wide, put(mantel.mantelLegs, 'b', true), put(firebox.hearth, 'b', [in_(18), in_(4), in_(4)])),
@@ -268,6 +269,6 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   notADay: from(wide, put(install.daysOff, 'job', 'christmas')),
   crownReturnsLeftOut: from(wide, put(wall.crown, 'a', [in_(3), in_(2)]), put(cabinets.crownFate, 'job', 'cut')),
   levellersLeftOut: wide,
-  readyMadeLeftOut: niche,
-  breakEvenLeftOut: wide,
+  readyMadeFits: from(niche, put(cabinets.boxHeight, 'job', millimetres(760))),
+  readyMadeDoesNotFit: from(niche, put(cabinets.boxHeight, 'job', millimetres(745))),
 }

@@ -1,4 +1,5 @@
 import type { ChapterId, Field } from '../../things/field.ts'
+import { BOX_INSIDE_FIELDS } from './box-inside.ts'
 import { CABINET_FIELDS } from './cabinets.ts'
 import { CARRYING_FIELDS } from './carrying.ts'
 import { DRAWER_FIELDS } from './drawers.ts'
@@ -20,7 +21,7 @@ export const CHAPTER_FIELDS: Readonly<Record<ChapterId, readonly Field[]>> = {
   job: JOB_FIELDS,
   wall: [...WALL_FIELDS, ...REMOVAL_FIELDS, ...CARRYING_FIELDS],
   firebox: FIREBOX_FIELDS,
-  cabinets: CABINET_FIELDS,
+  cabinets: [...CABINET_FIELDS, ...BOX_INSIDE_FIELDS],
   shelves: SHELF_FIELDS,
   mantel: MANTEL_FIELDS,
   'make-or-buy': MAKE_OR_BUY_FIELDS,

@@ -4,7 +4,7 @@ import type { Show } from '../../things/show.ts'
 import { nanometres } from '../../units/length.ts'
 import type { SupplyKind } from './contract.ts'
 
-const BOX_ROLES: readonly Role[] = ['S', 'T', 'B', 'K', 'A', 'J', 'N']
+const BOX_ROLES: readonly Role[] = ['S', 'T', 'B', 'K', 'A', 'J', 'X', 'N']
 
 /** Boxes made by a shop: every part of a box but its leaves. */
 export const boughtBoxes: SupplyKind = {

@@ -5,6 +5,7 @@ import type { PlanContext } from '../context.ts'
 import { hasDoors } from '../fronts/door-choices.ts'
 import type { Run } from '../run/slot.ts'
 import { recessDepth } from '../survey/outline.ts'
+import { wholeDepth } from './box-sizes.ts'
 import { frontThicknessOf } from './panel-thickness.ts'
 
 /** Space between wall and box back: for the wall's bow, or clear of its proudest point. */
@@ -31,8 +32,9 @@ export const leafReach = (context: PlanContext): Length =>
 /** Depth of the boxes of a run, without doors. */
 export function depthOf(context: PlanContext, run: Run): Length {
   const { settle, figures, cut } = context
-  return cut.down(
-    settle.choice(boxDepth, run.bay, () => {
+  return wholeDepth({
+    cut,
+    wanted: settle.choice(boxDepth, run.bay, () => {
       const returnDepth = recessDepth(run.wall)
       if (returnDepth === undefined)
         return { value: figures.length('box.depth-flat'), because: 'no return limits it: a usual depth' }
@@ -46,5 +48,5 @@ export function depthOf(context: PlanContext, run: Run): Length {
         ? { value: usual, because: 'a usual depth, behind the breast face' }
         : behind
     }),
-  )
+  })
 }

@@ -67,3 +67,14 @@ export const looseShelfSags = messageKind<{ span: string; most: string }>({
     todo: 'Take more boxes in this run, a thicker carcass panel, or no loose shelves.',
   }),
 })
+
+export const partitionHasNoRoom = messageKind<{ what: string; box: string; room: string; todo: string }>({
+  code: 'S23',
+  weight: 'stop',
+  source: 'geometry',
+  says: (v) => ({
+    short: `The ${v.what} in box ${v.box} has no place there.`,
+    why: `It stays ${v.room} clear of every side, divider and fixed shelf beside it, inside a box without drawers.`,
+    todo: v.todo,
+  }),
+})

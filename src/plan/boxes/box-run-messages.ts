@@ -1,4 +1,5 @@
 import { diagonalFits, longestWithDiagonal } from '../../geometry/squares.ts'
+import { partitions } from '../../job/chapters/box-inside.ts'
 import {
   boxCount,
   boxDepth,
@@ -10,13 +11,14 @@ import {
 } from '../../job/chapters/cabinets.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
-import { type Length, less, longest, over, shortest, size, sum, ZERO } from '../../units/length.ts'
+import { type Length, less, longest, over, shortest, size, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { crownDropOf } from '../run/run-levels.ts'
 import type { Run } from '../run/slot.ts'
 import { boxTooNarrow } from '../run/slot-messages.ts'
 import { recessDepth } from '../survey/outline.ts'
 import { backGapOf, leafReach } from './box-depth.ts'
+import { partitionRows } from './box-inside.ts'
 import {
   boxDoesNotTilt,
   boxesPastReturn,
@@ -25,8 +27,9 @@ import {
   looseShelfSags,
   widthsDoNotFill,
 } from './box-messages.ts'
-import { lipFor } from './box-parts.ts'
-import type { RunOfBoxes } from './boxes.ts'
+import type { Box, RunOfBoxes } from './boxes.ts'
+import { lipFor, widestSpan } from './loose-shelf.ts'
+import { partitionMessages } from './partition-messages.ts'
 
 /** What stands in the way of the boxes of one run, or must be agreed to. */
 export function boxRunMessages(context: PlanContext, built: RunOfBoxes): readonly Message[] {
@@ -37,6 +40,7 @@ export function boxRunMessages(context: PlanContext, built: RunOfBoxes): readonl
     ...tilt(context, built),
     ...proud(context, built),
     ...sag(context, built),
+    ...partitionMessages(context, built),
   ]
 }
 
@@ -154,34 +158,53 @@ function pastReturn(context: PlanContext, built: RunOfBoxes, fronts: Length): Me
 }
 
 function sag(context: PlanContext, built: RunOfBoxes): readonly Message[] {
-  const worst = built.boxes.reduce<RunOfBoxes['boxes'][number] | undefined>(
-    (wide, box) => (wide === undefined || box.insideWidth > wide.insideWidth ? box : wide),
-    undefined,
-  )
-  if (worst === undefined || worst.looseShelves === 0) return []
-  const lip = lipFor(context, worst)
+  const [worst] = built.boxes.filter((b) => b.looseShelves > 0).toSorted((a, b) => widestSpan(b) - widestSpan(a))
+  if (worst === undefined) return []
+  const span = widestSpan(worst)
+  const lip = lipOver(context, built, span)
   if (lip.kind !== 'too long') return []
   const { show, cut } = context
-  const value = countThatCarries(context, built, worst)
+  const value = countThatCarries(context, built)
   const fixes = [
+    dividersThatCarry(context, built),
     ...(value === undefined
       ? []
       : [{ says: `${value} boxes`, answers: [{ key: questionKey(built.run.bay.id, boxCount), value }] }]),
     { says: 'no loose shelves', answers: [{ key: questionKey('job', looseShelves), value: 0 }] },
   ]
-  const values = { span: show.withUnit(worst.insideWidth), most: show.withUnit(cut.down(lip.mostSpan)) }
+  const values = { span: show.withUnit(span), most: show.withUnit(cut.down(lip.mostSpan)) }
   return [raise(looseShelfSags, { ...at(built, boxCount.id), fixes }, values)]
 }
 
-/** Boxes are tried up to this many more in a run. */
+const lipOver = (context: PlanContext, { boxes, make }: RunOfBoxes, span: Length) =>
+  lipFor(context, { span, insideDepth: boxes[0]?.insideDepth ?? ZERO, carcass: make.carcass })
+
+/** Dividers spread evenly in each box whose loose shelves would sag, as few as carry them. */
+function dividersThatCarry(context: PlanContext, built: RunOfBoxes): Fix {
+  const { run, make } = built
+  const carries = (span: Length) => lipOver(context, built, span).kind !== 'too long'
+  const sagging = built.boxes.filter((b) => b.looseShelves > 0 && !carries(widestSpan(b)))
+  const spanWith = (box: Box, dividers: number) =>
+    over(less(box.width, times(make.carcass, dividers + 2)), dividers + 1)
+  const added = sagging.flatMap((box) => {
+    const count = Array.from({ length: MOST_MORE }, (_, i) => i + 1).find((n) => carries(spanWith(box, n))) ?? MOST_MORE
+    return Array.from({ length: count }, () => ({ box: box.number, what: 'divider' as const }))
+  })
+  const numbers = new Set(sagging.map((box) => box.number))
+  const kept = partitionRows(context, run).filter((row) => row.what !== 'divider' || !numbers.has(row.box))
+  const says = `${added.length === 1 ? 'a divider' : `${added.length} dividers`} in box ${[...numbers].join(', ')}`
+  return { says, answers: [{ key: questionKey(run.bay.id, partitions), value: [...kept, ...added] }] }
+}
+
+/** Boxes, or dividers of a box, are tried up to this many more. */
 const MOST_MORE = 12
 
 /** Fewest boxes, more than now, whose loose shelves carry their load. */
-function countThatCarries(context: PlanContext, { run }: RunOfBoxes, worst: RunOfBoxes['boxes'][number]) {
-  const sides = less(worst.width, worst.insideWidth)
+function countThatCarries(context: PlanContext, built: RunOfBoxes) {
+  const { run, make } = built
   const counts = Array.from({ length: MOST_MORE }, (_, i) => run.boxCount + i + 1)
   return counts.find((count) => {
-    const insideWidth = less(context.cut.upHalf(over(run.width, count)), sides)
-    return insideWidth > 0 && lipFor(context, { ...worst, insideWidth }).kind !== 'too long'
+    const span = less(context.cut.upHalf(over(run.width, count)), times(make.carcass, 2))
+    return span > 0 && lipOver(context, built, span).kind !== 'too long'
   })
 }

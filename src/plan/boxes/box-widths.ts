@@ -1,4 +1,4 @@
-import { boxWidths } from '../../job/chapters/cabinets.ts'
+import { boxCount, boxWidths } from '../../job/chapters/cabinets.ts'
 import { formula } from '../../things/formula.ts'
 import { type Length, less, over, sum, times, ZERO } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
@@ -15,6 +15,8 @@ export const equalWidths = formula<{ width: Length; count: number; cut: CutStep 
     id: 'boxes.widths',
     plain: 'run ÷ boxes, down to the step; left-over steps from the ends inwards',
     source: 'geometry',
+    from: { width: { id: 'slot.run-width' }, count: boxCount },
+    units: { count: 'count' },
   },
   ({ width, count, cut }) => {
     const base = cut.down(over(width, count))

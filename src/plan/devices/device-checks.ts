@@ -3,7 +3,7 @@ import { boxWidths } from '../../job/chapters/cabinets.ts'
 import { devices } from '../../job/chapters/wall-devices.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
-import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'
+import { type Length, less, longest, shortest, sum, ZERO } from '../../units/length.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { cutOutMeetsPart, nailerCrossed } from './device-messages.ts'
@@ -22,20 +22,21 @@ export function panelClashes(context: PlanContext, plan: BoxPlan, box: Box, open
   const found: readonly Clash[] = [
     { part: 'left side', missing: less(sum(box.x, keep), at.x), move: 'right' },
     { part: 'right side', missing: less(rightOf(at), less(sum(box.x, box.width), keep)), move: 'left' },
-    { part: 'bottom', missing: less(sum(box.run.z0, keep), at.z), move: 'up' },
-    { part: 'top', missing: less(topOf(at), less(box.run.z1, keep)), move: 'down' },
+    { part: 'bottom', missing: less(sum(box.z, keep), at.z), move: 'up' },
+    { part: 'top', missing: less(topOf(at), less(sum(box.z, box.height), keep)), move: 'down' },
+    ...partitionClashes(context, plan, box, opening),
   ]
   return found
     .filter((clash) => clash.missing > 0)
     .map((clash) => {
-      const fix = otherWidths(context, plan, box, opening)
+      const fix = clash.part.endsWith('side') ? otherWidths(context, plan, box, opening) : []
       return raise(
         cutOutMeetsPart,
         {
           about: questionKey(box.run.bay.id, devices),
           place: `${box.run.bay.name}, box ${box.number}`,
           part: `${box.id}/back`,
-          fixes: clash.move === 'left' || clash.move === 'right' ? fix : [],
+          fixes: fix,
         },
         {
           device: opening.says,
@@ -47,9 +48,30 @@ export function panelClashes(context: PlanContext, plan: BoxPlan, box: Box, open
     })
 }
 
+/** Dividers and fixed shelves in the box: the smaller of the two ways past each of them. */
+function partitionClashes({ figures }: PlanContext, plan: BoxPlan, box: Box, { at }: Opening): readonly Clash[] {
+  const web = figures.length('device.web')
+  const past = (
+    panel: { readonly part: string; readonly from: Length; readonly to: Length },
+    device: { readonly from: Length; readonly to: Length },
+    ways: readonly [Clash['move'], Clash['move']],
+  ): readonly Clash[] => {
+    const [forth, back] = [less(sum(panel.to, web), device.from), less(device.to, less(panel.from, web))]
+    if (forth <= 0 || back <= 0) return []
+    return [{ part: panel.part, missing: shortest(forth, back), move: forth <= back ? ways[0] : ways[1] }]
+  }
+  const across = { from: at.x, to: rightOf(at) }
+  const up = { from: at.z, to: topOf(at) }
+  const placed = (part: string, from: Length) => ({ part, from, to: sum(from, plan.carcassThickness) })
+  return [
+    ...box.dividers.flatMap((x) => past(placed('divider', sum(box.x, x)), across, ['right', 'left'])),
+    ...box.fixedShelves.flatMap(({ from }) => past(placed('fixed shelf', sum(box.z, from)), up, ['up', 'down'])),
+  ]
+}
+
 function todoFor({ show, cut }: PlanContext, clash: Clash, fixes: readonly Fix[]): string {
   const shift = `have the device moved ${clash.move} by ${show.withUnit(cut.up(clash.missing))}`
-  const [fix] = clash.move === 'left' || clash.move === 'right' ? fixes : []
+  const [fix] = fixes
   return fix === undefined ? `${capital(shift)}, by a licensed trade.` : `${capital(fix.says)}, or ${shift}.`
 }
 
