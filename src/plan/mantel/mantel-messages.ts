@@ -30,8 +30,8 @@ export const deepMantelLow = messageKind<{ piece: string; is: string; wanted: st
   source:
     'a table passed around among fitters (hunker.com; origin not found), stricter than the codes: a caution, no rule',
   says: (v) => ({
-    short: `The ${v.piece} stands ${v.is} over the opening; many fitters keep one this deep ${v.wanted} over it.`,
-    why: 'It meets the code chosen; a deep shelf still gathers heat and smoke under it.',
+    short: `A mantel this deep hangs ${v.is} over the opening; many fitters keep it ${v.wanted} over.`,
+    why: `The ${v.piece} meets the code chosen; deep wood still gathers heat and smoke under it.`,
     todo: `Raise it by ${v.by} where the room allows, or leave it and feel it after the first long fire.`,
   }),
 })
