@@ -26,6 +26,14 @@ const handle = z.strictObject({
   line: z.string(),
   holes: z.union([z.literal(0), z.literal(1), z.literal(2)]),
 })
+const counterFixing = z.strictObject({
+  id: bought.id,
+  says: bought.says,
+  /** Screws at each place. */
+  screwsEach: z.int().min(1),
+  /** What is bought besides the screws, one at each place. */
+  bracket: z.strictObject({ item: bought.item, price: bought.price }).optional(),
+})
 const file = z.strictObject({
   about: z.string(),
   rows: z.array(z.looseObject({ id: z.string() })),
@@ -34,12 +42,13 @@ const file = z.strictObject({
   slides: z.array(slide).min(1),
   handles: z.array(handle).min(1),
   shelfPins: z.array(hinge).min(1),
-  counterFixings: z.array(hinge).min(1),
+  counterFixings: z.array(counterFixing).min(1),
 })
 
 export type HardwareItem = z.infer<typeof hinge>
 export type HingeArm = z.infer<typeof arm>
 export type Slide = z.infer<typeof slide>
+export type CounterFixing = z.infer<typeof counterFixing>
 export type Handle = z.infer<typeof handle>
 
 /** The file, checked when it is read: the questions list its rows. */
@@ -59,7 +68,7 @@ function byId<T extends { readonly id: string }>(rows: readonly T[]): Readonly<R
 }
 
 /** The row with this id; the first of its list where there is none, which a checked answer never needs. */
-export function rowOf<T>(rows: Readonly<Record<string, T>>, id: string): T {
+export function chosenRow<T>(rows: Readonly<Record<string, T>>, id: string): T {
   const row = rows[id] ?? Object.values(rows)[0]
   if (row === undefined) throw new Error(`No row ${id} in shared/hardware.json.`)
   return row

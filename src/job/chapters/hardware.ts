@@ -1,8 +1,9 @@
-import { HANDLES, HINGES, SHELF_PINS } from '../../figures/hardware.ts'
+import { COUNTER_FIXINGS, HANDLES, HINGES, SHELF_PINS } from '../../figures/hardware.ts'
 import { FRONTS } from '../../kinds/front/list.ts'
 import { optionsOf } from '../../kinds/options.ts'
 import type { Look } from '../../things/field.ts'
 import { choiceField, countField, lengthField, lengthsField, range } from '../entries.ts'
+import { counter } from './cabinets.ts'
 import { bays } from './wall.ts'
 
 const at = { chapter: 'hardware', section: 'choices', each: 'job' } as const
@@ -126,6 +127,18 @@ export const shelfPin = choiceField(
   optionsOf(SHELF_PINS),
 )
 
+export const counterFixing = choiceField(
+  {
+    ...at,
+    id: 'counterFixing',
+    short: 'counter fixing',
+    asks: () => 'What holds the counter to its boxes?',
+    why: 'Wood and panel move a little: the holes are slots.',
+    when: (look) => hasRun(look) && look(counter) !== false,
+  },
+  optionsOf(COUNTER_FIXINGS),
+)
+
 export const HARDWARE_FIELDS = [
   doors,
   frontStyle,
@@ -137,4 +150,5 @@ export const HARDWARE_FIELDS = [
   handle,
   pullSpacing,
   shelfPin,
+  counterFixing,
 ] as const

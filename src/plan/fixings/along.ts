@@ -14,6 +14,8 @@ export const along = formula(
     plain:
       '1 + (length − twice the end distance) / pitch, up to a whole one, at least 2; 1 when shorter than 3 end distances',
     source: 'common practice, no source',
+    gives: 'count',
+    units: { length: 'length', end: 'length', pitch: 'length' },
   },
   ({ length, end, pitch }: { readonly length: Length; readonly end: Length; readonly pitch: Length }): number =>
     length < SHORT_ROW * end ? 1 : Math.max(2, 1 + Math.ceil((length - 2 * end) / pitch)),

@@ -11,6 +11,21 @@ export interface FixingLine {
   readonly price?: string
 }
 
+/** What each place or piece takes, added up. */
+export const ofPieces = formula<{ each: readonly number[] }, number>(
+  {
+    id: 'fixings.of-pieces',
+    plain: 'sum of what each piece takes',
+    source: 'common practice, no source',
+    gives: 'number',
+    units: { each: 'number' },
+  },
+  ({ each }) => each.reduce((total, count) => total + count, 0),
+)
+
+/** The same, as the count of the line with this id. */
+export const countOver = (id: string, each: readonly number[]): number => within(id, () => ofPieces({ each }))
+
 /** How many of one kind of fastener all its uses take. */
 export const lineCount = formula<{ uses: readonly number[] }, number>(
   {
@@ -18,7 +33,7 @@ export const lineCount = formula<{ uses: readonly number[] }, number>(
     plain: 'sum over where it is used',
     source: 'arithmetic',
     gives: 'number',
-    from: { uses: [{ id: 'fixings.of-pieces' }, { id: 'fixings.litres' }] },
+    from: { uses: [ofPieces, { id: 'fixings.instant-glue' }, { id: 'fixings.wood-glue' }] },
     units: { uses: 'number' },
   },
   ({ uses }) => uses.reduce((total, count) => total + count, 0),

@@ -1,4 +1,4 @@
-import { rowOf, SHELF_PINS } from '../../figures/hardware.ts'
+import { chosenRow, SHELF_PINS } from '../../figures/hardware.ts'
 import { longestScrewSold } from '../../figures/stock-lengths.ts'
 import { shelfPin } from '../../job/chapters/hardware.ts'
 import type { Part } from '../../things/part.ts'
@@ -11,7 +11,7 @@ import type { Drawer } from '../fronts/drawers.ts'
 import type { FrontPlan, Leaf } from '../fronts/fronts.ts'
 import { handleShares } from '../fronts/handles.ts'
 import { parseMark } from '../marks.ts'
-import type { FixingLine } from './fixing-line.ts'
+import { countOver, type FixingLine } from './fixing-line.ts'
 
 interface HardwareWork {
   readonly boxes: readonly Box[]
@@ -22,34 +22,51 @@ interface HardwareWork {
 /** Hinges, slides, handles, bumpers, shelf pins and packers. */
 export function hardware(context: PlanContext, { boxes, fronts, parts }: HardwareWork): readonly FixingLine[] {
   const { leaves, drawers, drawerMake } = fronts
-  const shelves = boxes.reduce((n, box) => n + box.looseShelves, 0)
+  const shelves = boxes.map((box) => box.looseShelves)
   const crosses = parts.filter((part) => parseMark(part.mark)?.role === 'U' && part.piece === 'cross-piece')
   return [
     ...leaves.map((leaf) => hinges(context, leaf)),
     ...handles(context, fronts),
-    piece('bumper', 'bumper', leaves.length > 0 ? 'leaves, two each' : '', 2 * leaves.length),
-    piece('bumper', 'bumper', 'drawers, two each', 2 * drawers.length),
+    piece(
+      'bumper',
+      'bumper',
+      'leaves, two each',
+      leaves.map(() => BUMPERS),
+    ),
+    piece(
+      'bumper',
+      'bumper',
+      'drawers, two each',
+      drawers.map(() => BUMPERS),
+    ),
     ...(drawerMake === undefined ? [] : drawers.flatMap((drawer) => drawerLines(context, drawerMake, drawer))),
     pins(context, shelves),
     piece(
       'packer',
       'packer',
       'under each cross-piece, front and back',
-      2 * crosses.reduce((n, p) => n + p.quantity, 0),
+      crosses.map((p) => 2 * p.quantity),
     ),
   ]
 }
 
-const piece = (id: string, item: string, use: string, count: number, price?: string): FixingLine => ({
+const piece = (
+  id: string,
+  item: string,
+  use: string,
+  each: number | readonly number[],
+  price?: string,
+): FixingLine => ({
   id,
   item,
   use,
-  count,
+  count: countOver(id, typeof each === 'number' ? [each] : each),
   unit: 'piece',
   ...(price === undefined ? {} : { price }),
 })
 
 const PINS_PER_SHELF = 4
+const BUMPERS = 2
 
 /** Hinges of a leaf, by the arm that laps as far as the leaf does: what is said when they are ordered. */
 function hinges(context: PlanContext, { hinges: count, arm, overlay }: Leaf): FixingLine {
@@ -62,7 +79,7 @@ function hinges(context: PlanContext, { hinges: count, arm, overlay }: Leaf): Fi
 
 function handles(context: PlanContext, { leaves, drawers }: FrontPlan): readonly FixingLine[] {
   const { line, item, price } = handleOf(context).handle
-  const onDrawers = drawers.reduce((n, drawer) => n + handleShares(context, drawer.width).length, 0)
+  const onDrawers = drawers.map((drawer) => handleShares(context, drawer.width).length)
   return [piece(line, item, 'leaves', leaves.length, price), piece(line, item, 'drawers', onDrawers, price)]
 }
 
@@ -93,10 +110,16 @@ const CORNERS = 4
 const pinsInCorner = ({ figures }: PlanContext, height: Length): number =>
   Math.max(2, Math.ceil(height / figures.length('pin.drawer-pitch')))
 
-function pins({ settle }: PlanContext, shelves: number): FixingLine {
-  const pin = rowOf(
+function pins({ settle }: PlanContext, shelves: readonly number[]): FixingLine {
+  const pin = chosenRow(
     SHELF_PINS,
     settle.choice(shelfPin, undefined, () => ({ value: 'plain', because: 'shelves are seldom moved' })),
   )
-  return piece('shelf-pin', pin.item, 'loose shelves, four each', PINS_PER_SHELF * shelves, pin.price)
+  return piece(
+    'shelf-pin',
+    pin.item,
+    'loose shelves, four each',
+    shelves.map((n) => PINS_PER_SHELF * n),
+    pin.price,
+  )
 }

@@ -1,10 +1,12 @@
+import { COUNTER_FIXINGS, type CounterFixing, chosenRow } from '../../figures/hardware.ts'
+import { counterFixing } from '../../job/chapters/hardware.ts'
 import type { Part, Role } from '../../things/part.ts'
 import type { Length } from '../../units/length.ts'
 import type { Box } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { parseMark } from '../marks.ts'
 import { along } from './along.ts'
-import type { FixingLine } from './fixing-line.ts'
+import { countOver, type FixingLine } from './fixing-line.ts'
 import { runsAlongWall } from './wall-fixings.ts'
 
 interface RunWork {
@@ -20,8 +22,11 @@ export function runFixings(context: PlanContext, { parts, boxes }: RunWork): rea
 
 type OfRun = (role: Role) => readonly Part[]
 
-const counted = (own: readonly Part[], each: (part: Part) => number): number =>
-  own.reduce((total, part) => total + part.quantity * each(part), 0)
+const counted = (id: string, own: readonly Part[], each: (part: Part) => number): number =>
+  countOver(
+    id,
+    own.map((part) => part.quantity * each(part)),
+  )
 
 const rowOf = ({ figures }: PlanContext, length: Length): number =>
   along({ length, end: figures.length('screw.top-end'), pitch: figures.length('screw.top-pitch') })
@@ -32,25 +37,42 @@ function screwed(context: PlanContext, ofRun: OfRun, boxes: readonly Box[]): rea
   const screws = (use: string, count: number): FixingLine => ({ id: 'screw.run', item, use, count, unit: 'piece' })
   const countered = new Set(ofRun('T').map((part) => part.bay))
   const under = boxes.filter((box) => countered.has(box.run.bay.id))
+  const { says, screwsEach, bracket } = counterFixingOf(context)
+  const places = under.map((box) => 2 * rowOf(context, box.width))
+  const each = countOver('bracket', places)
   return [
+    ...(bracket === undefined
+      ? []
+      : [{ id: 'bracket', ...bracket, use: 'counter to its boxes', count: each, unit: 'piece' } as const]),
     screws(
-      'counter, from below in slots',
-      under.reduce((n, box) => n + 2 * rowOf(context, box.width), 0),
+      `counter, ${says}`,
+      countOver(
+        'screw.run',
+        places.map((n) => screwsEach * n),
+      ),
     ),
     screws(
       'gables, from inside',
-      counted(ofRun('G'), (part) => 2 * rowOf(context, part.length)),
+      counted('screw.run', ofRun('G'), (part) => 2 * rowOf(context, part.length)),
     ),
     screws(
       'filler battens',
-      counted(ofRun('F').filter(isBatten), (part) => rowOf(context, part.length)),
+      counted('screw.run', ofRun('F').filter(isBatten), (part) => rowOf(context, part.length)),
     ),
     screws(
       'plinth frames',
-      counted(ofRun('U').filter(isCross), () => CROSS_PIECE_SCREWS),
+      counted('screw.run', ofRun('U').filter(isCross), () => CROSS_PIECE_SCREWS),
     ),
   ]
 }
+
+const counterFixingOf = ({ settle }: PlanContext): CounterFixing =>
+  chosenRow(
+    COUNTER_FIXINGS,
+    settle.choice(counterFixing, undefined, () => ({ value: 'screws', because: 'nothing more to buy' })),
+  )
+
+const PINS_PER_BLOCK = 2
 
 function pinned(context: PlanContext, ofRun: OfRun): readonly FixingLine[] {
   const pins = (id: string, use: string, count: number): FixingLine => ({
@@ -65,17 +87,17 @@ function pinned(context: PlanContext, ofRun: OfRun): readonly FixingLine[] {
     pins(
       'pin.trim',
       'fillers',
-      counted(fillers, (part) => rowOf(context, part.length)),
+      counted('pin.trim', fillers, (part) => rowOf(context, part.length)),
     ),
     pins(
       'pin.trim',
       'kick plates',
-      counted(ofRun('P'), (part) => rowOf(context, part.length)),
+      counted('pin.trim', ofRun('P'), (part) => rowOf(context, part.length)),
     ),
     pins(
       'pin.shelf',
       'shelf skins to their cleats',
-      counted(ofRun('C'), (part) => cleatPins(context, part)),
+      counted('pin.shelf', ofRun('C'), (part) => cleatPins(context, part)),
     ),
   ]
 }
@@ -102,13 +124,15 @@ const cleatPins = ({ figures }: PlanContext, cleat: Part): number =>
 function mantelFixings({ figures }: PlanContext, pieces: readonly Part[]): readonly FixingLine[] {
   const ledgerRow = (length: Length) =>
     along({ length, end: figures.length('screw.cleat-end'), pitch: figures.length('screw.top-pitch') })
-  const anchors = pieces.filter((part) => part.piece === 'ledger').reduce((n, part) => n + ledgerRow(part.length), 0)
-  const blocks = pieces.filter((part) => part.piece === 'block').reduce((n, part) => n + part.quantity, 0)
+  const ledgers = pieces.filter((part) => part.piece === 'ledger')
+  const blocks = pieces.filter((part) => part.piece === 'block')
+  const anchors = counted('anchor', ledgers, (part) => ledgerRow(part.length))
+  const pins = counted('pin.trim', blocks, () => PINS_PER_BLOCK)
   const legs = legFixings(pieces, ledgerRow)
   return [
     { id: 'anchor', item: 'masonry anchor with its screw', use: 'mantel ledger', count: anchors, unit: 'piece' },
     { id: 'anchor', item: 'masonry anchor with its screw', use: 'mantel legs', count: legs.anchors, unit: 'piece' },
-    { id: 'pin.trim', item: 'trim pin', use: 'mantel to its blocks', count: 2 * blocks, unit: 'piece' },
+    { id: 'pin.trim', item: 'trim pin', use: 'mantel to its blocks', count: pins, unit: 'piece' },
     { id: 'pin.trim', item: 'trim pin', use: 'mantel legs to their core blocks', count: legs.pins, unit: 'piece' },
   ]
 }

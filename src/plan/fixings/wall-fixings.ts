@@ -7,7 +7,7 @@ import type { Box } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { parseMark } from '../marks.ts'
 import type { RunnableWall, Wall, WallFixing } from '../survey/survey.ts'
-import type { FixingLine } from './fixing-line.ts'
+import { countOver, type FixingLine } from './fixing-line.ts'
 import { ofBox } from './masses.ts'
 import { backCleatHeld, cleatRow, nailerHeld, wallHold } from './wall-fixing-kinds.ts'
 
@@ -53,7 +53,8 @@ function nailerFixings(context: PlanContext, box: Box, parts: readonly Part[]): 
   const nailers = parts.filter((part) => ofBox(part, box) && parseMark(part.mark)?.role === 'N')
   const count = nailers.reduce((n, part) => n + part.quantity, 0)
   const { bought } = nailerHeld(context, fixing, { from: box.x, to: sum(box.x, box.width), width: box.width })
-  return { ...fastener(context, fixing, 'boxes to the wall'), count: count * bought }
+  const line = fastener(context, fixing, 'boxes to the wall')
+  return { ...line, count: countOver(line.id, [count * bought]) }
 }
 
 /** A cleat along the back wall by what holds there; one on a return in a row along it. */
@@ -63,7 +64,8 @@ function cleatFixing(context: PlanContext, cleat: Part, wall: RunnableWall): Fix
   const count = runsAlongWall(cleat.placement)
     ? backCleatHeld(context, wall.fixing, along).bought
     : cleatRow(context, cleat.length)
-  return { ...fastener(context, wall.fixing, 'shelf cleats'), count: count * cleat.quantity }
+  const line = fastener(context, wall.fixing, 'shelf cleats')
+  return { ...line, count: countOver(line.id, [count * cleat.quantity]) }
 }
 
 const isCleat = (part: Part): boolean => parseMark(part.mark)?.role === 'C'

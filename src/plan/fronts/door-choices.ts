@@ -1,4 +1,4 @@
-import { HANDLES, type Handle, type HardwareItem, HINGES, rowOf } from '../../figures/hardware.ts'
+import { chosenRow, HANDLES, type Handle, type HardwareItem, HINGES } from '../../figures/hardware.ts'
 import { doors, frontStyle, handle, hinge, hingeSheet, pullSpacing, stileWidth } from '../../job/chapters/hardware.ts'
 import { FRONTS, type FrontId } from '../../kinds/front/list.ts'
 import { type Length, ZERO } from '../../units/length.ts'
@@ -63,7 +63,7 @@ export function cupFigures(context: PlanContext): CupFigures {
 
 /** The hinge as it is bought. */
 export const hingeOf = ({ settle }: PlanContext): HardwareItem =>
-  rowOf(
+  chosenRow(
     HINGES,
     settle.choice(hinge, undefined, () => ({ value: 'soft-close', because: 'doors near a seat should not slam' })),
   )
@@ -77,7 +77,7 @@ export interface HandleChoice {
 /** Which handles, with the distance of a pull's holes. */
 export function handleOf(context: PlanContext): HandleChoice {
   const { settle, figures } = context
-  const chosen = rowOf(
+  const chosen = chosenRow(
     HANDLES,
     settle.choice(handle, undefined, () => ({ value: 'knob', because: 'one hole, any door' })),
   )

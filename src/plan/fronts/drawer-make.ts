@@ -1,4 +1,4 @@
-import { rowOf, SLIDES, type Slide, slideLengths } from '../../figures/hardware.ts'
+import { chosenRow, SLIDES, type Slide, slideLengths } from '../../figures/hardware.ts'
 import { drawerFrontStyle, drawerSide, slide, slideSheet } from '../../job/chapters/drawers.ts'
 import type { FrontKind } from '../../kinds/front/contract.ts'
 import { FRONTS } from '../../kinds/front/list.ts'
@@ -32,7 +32,7 @@ export function drawerMakeOf(context: PlanContext): DrawerMake {
     value: frontStyleOf(context),
     because: 'like the doors',
   }))
-  const chosen = rowOf(
+  const chosen = chosenRow(
     SLIDES,
     settle.choice(slide, undefined, () => ({ value: 'side', because: 'goes with any drawer box' })),
   )

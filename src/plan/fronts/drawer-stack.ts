@@ -60,7 +60,7 @@ export function drawersIn(
   const gapBottom = under === 'leaves above' ? top : sum(face.z, leaf ?? ZERO)
   const carcassThickness = plan.carcassThickness
   const rail = railBottom({ gapBottom, gap, carcassThickness })
-  const boxBottom = box.run.z0
+  const boxBottom = box.z
   const stack: DrawerStack = {
     face,
     heights: fronts,
@@ -120,7 +120,7 @@ function railBetween(context: PlanContext, plan: BoxPlan, { box }: Face, z: Leng
   const { figures, show, cut } = context
   const t = plan.carcassThickness
   const width = figures.length('nailer.width')
-  const up = railUp({ railBottom: z, boxBottom: box.run.z0, cut })
+  const up = railUp({ railBottom: z, boxBottom: box.z, cut })
   const tops = plan.contribution.parts.filter((p) => p.id.startsWith(`${box.id}/`) && parseMark(p.mark)?.role === 'T')
   return madePart({
     id: `${box.id}/drawer-rail`,
@@ -145,7 +145,7 @@ function railBetween(context: PlanContext, plan: BoxPlan, { box }: Face, z: Leng
     },
     waitsFor: box.waitsFor,
     from: {
-      length: { id: 'boxes.inside-width' },
+      length: { id: 'box.inside-width' },
       width: { id: 'nailer.width' },
       thickness: { id: 'carcassThickness' },
     },

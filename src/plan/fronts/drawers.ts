@@ -143,6 +143,6 @@ function bodyOf(
     width,
     height,
     length: at.length,
-    slideLine: slideLine({ drawerBottom: z, boxBottom: box.run.z0, slideUp, cut }),
+    slideLine: slideLine({ drawerBottom: z, boxBottom: box.z, slideUp, cut }),
   }
 }

@@ -34,7 +34,7 @@ export function faceOf(context: PlanContext, plan: BoxPlan, box: Box): Face {
   return {
     box,
     x: sum(box.x, margins.left),
-    z: sum(box.run.z0, revealBottom),
+    z: sum(box.z, revealBottom),
     width: leafRoom({ boxWidth: box.width, marginLeft: margins.left, marginRight: margins.right }),
     height: faceHeight({ boxHeight: box.height, revealTop: figures.length('door.reveal-top'), revealBottom, cut }),
   }

@@ -68,7 +68,7 @@ function leafAt(context: PlanContext, plan: BoxPlan, make: LeafMake, face: LeafF
   const hingeSide = hingeSideOf(context, plan, box, at)
   const margin = hingeSide === 'left' ? less(x, box.x) : less(sum(box.x, box.width), sum(x, width))
   const overlay = hingeOverlay({ carcassThickness: make.carcass, margin })
-  const cups = cupsOf(context, plan, { box, z, height, hinges })
+  const cups = cupsOf(context, { box, z, height, hinges })
   return {
     box,
     mark: boxPartMark(box.run.bay, box.number, 'D', at.index + 1),
@@ -81,7 +81,7 @@ function leafAt(context: PlanContext, plan: BoxPlan, make: LeafMake, face: LeafF
     hingeSide,
     hinges,
     cups,
-    plates: cups.map((cup) => plateHeight({ cup, leafUp: less(z, box.run.z0) })),
+    plates: cups.map((cup) => plateHeight({ cup, leafUp: less(z, box.z) })),
     overlay,
     arm: armFor(overlay, figures)?.says,
     cupFromEdge: make.cup.fromEdge,
@@ -111,16 +111,14 @@ interface CupWork {
 }
 
 /** Cup centres of a leaf, slid clear of whatever level panel is fixed across its box behind it. */
-function cupsOf({ figures, cut }: PlanContext, plan: BoxPlan, { box, z, height, hinges }: CupWork): readonly Length[] {
+function cupsOf({ figures, cut }: PlanContext, { box, z, height, hinges }: CupWork): readonly Length[] {
   const even = cupCentres({ leafHeight: height, hinges, cupEnd: figures.length('hinge.cup-end'), cut })
-  const behind = plan.contribution.parts
-    .filter((part) => part.id.startsWith(`${box.id}/`) && isFixedAcross(part.id))
-    .map(({ placement }) => ({ from: less(placement.z, z), to: less(sum(placement.z, placement.dz), z) }))
+  const up = less(z, box.z)
+  const behind = box.fixedShelves
+    .map(({ from, to }) => ({ from: less(from, up), to: less(to, up) }))
     .filter(({ from, to }) => to > 0 && from < height)
   return cupsClearOf(even, behind, { height, cupClear: figures.length('hinge.cup-clear'), cut })
 }
-
-const isFixedAcross = (id: string): boolean => /\/fixed-shelf/.test(id)
 
 /** Mass of a leaf or drawer front: the sum of its pieces. */
 export function massOfFront(

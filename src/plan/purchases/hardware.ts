@@ -27,6 +27,7 @@ const SOLD: readonly Sold[] = [
   { test: /push/, price: 'price.push-latch', spare: false, firstUsedBy: 'D5' },
   { test: /handle|knob|pull/, price: 'price.handle', spare: false, firstUsedBy: 'D5' },
   { test: /bumper/, price: 'price.bumper', pack: 'pack.small', spare: false, firstUsedBy: 'D6' },
+  { test: /^bracket/, price: 'price.bracket', spare: false, firstUsedBy: 'F6' },
   { test: /leveller/, price: 'price.leveller', spare: false, firstUsedBy: 'F2' },
   { test: /packer/, price: 'price.packer', pack: 'pack.small', spare: false, firstUsedBy: 'F2' },
   { test: /anchor/, price: 'price.anchor', pack: 'pack.anchors', spare: true, firstUsedBy: 'F4' },
