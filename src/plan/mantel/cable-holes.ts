@@ -87,7 +87,7 @@ function endBox(own: readonly Part[], side: 'left' | 'right'): readonly Part[] {
 /** What stands at the back under the top: the back, nailers, the rear rail. */
 const isAtBack = ({ id, mark }: Part): boolean => {
   const role = parseMark(mark)?.role
-  return role === 'K' || role === 'N' || id.endsWith('/rail-back')
+  return role === 'K' || role === 'N' || id.endsWith('/rail-rear')
 }
 
 interface Hole {

@@ -40,7 +40,7 @@ describe('the way of a cable into a box beside the breast', () => {
       const [part] = plan.parts.filter((p) => p.bay === 'a' && p.cutOuts.some((c) => c.what.includes('cable')))
       const hole = part!.cutOuts.find((c) => c.what.includes('cable'))!
       const rear = part!.placement.y + hole.z
-      const behind = plan.parts.filter((p) => p.bay === 'a' && /nailer|rail-back/.test(p.id))
+      const behind = plan.parts.filter((p) => p.bay === 'a' && /box-\d+\/(nailer|rail-rear)/.test(p.id))
       expect(behind.length).toBeGreaterThan(0)
       for (const p of behind) expect(rear - p.placement.y - p.placement.dy).toBeGreaterThan(0.9 * NM_PER_INCH)
     }
