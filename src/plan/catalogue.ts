@@ -32,13 +32,10 @@ import {
   leafTooThin,
   panelTooSmall,
 } from './fronts/front-messages.ts'
-import { gapTooWide, manyPasses, tapeTooLong } from './joints/joint-messages.ts'
-import {
-  crownReturnsLeftOut,
-  levellersLeftOut,
-} from './left-out/left-out-messages.ts'
-import { driverOutside, grooveTooDeep, mainsByElectrician, noPlaceForCable } from './lights/light-messages.ts'
+import { gapTooWide, manyPasses } from './joints/joint-messages.ts'
 import { learnedClipped } from './learning/learning-messages.ts'
+import { crownReturnsLeftOut, levellersLeftOut } from './left-out/left-out-messages.ts'
+import { driverOutside, grooveTooDeep, mainsByElectrician, noPlaceForCable } from './lights/light-messages.ts'
 import { readyMadeDoesNotFit, readyMadeFits } from './make-or-buy/ready-made-messages.ts'
 import { breastDeviceCovered, breastOpeningCovered } from './mantel/breast-devices.ts'
 import { cableHoleTight, cableInFlue } from './mantel/cable.ts'
@@ -106,6 +103,7 @@ import {
   surveyResidual,
   unusableSurvey,
 } from './survey/survey-messages.ts'
+import { tapeTooLong } from './tasks/tape-time.ts'
 
 /** Every kind of message the plan can raise: stops, confirms, notes, by code. A code may have several kinds, one for each cause. */
 export const CATALOGUE: readonly MessageKind<never>[] = [

@@ -20,8 +20,10 @@ import { fronts } from './fronts/fronts.ts'
 import { joints } from './joints/joints.ts'
 import { leftOut } from './left-out/left-out.ts'
 import { lights } from './lights/lights.ts'
+import { readyMadeMessages } from './make-or-buy/ready-made-messages.ts'
+import { withCableHoles } from './mantel/cable-holes.ts'
 import { mantels } from './mantel/mantel.ts'
-import { withOwnSuggestions } from './own-suggestions.ts'
+import { ownMarked } from './own-suggestions.ts'
 import { type Effort, panels } from './panels/panels.ts'
 import { type Price, price } from './price/price.ts'
 import { purchases } from './purchases/purchases.ts'
@@ -33,6 +35,7 @@ import { shelves } from './shelves/shelves.ts'
 import { stripOut } from './strip-out/strip-out.ts'
 import { supply } from './supply/supply.ts'
 import { survey } from './survey/survey.ts'
+import { tapeTime } from './tasks/tape-time.ts'
 import { tasks } from './tasks/tasks.ts'
 import { topsAndEnds } from './tops/tops-and-ends.ts'
 
@@ -58,8 +61,7 @@ export interface Plan extends Built {
 export function makePlan(job: Job, effort: Effort): Plan {
   const context = contextOf(job)
   const { built, messages } = build(context, effort)
-  const work = tasks(context, built)
-  const dates = calendar(context, work.tasks)
+  const { work, dates, messages: ofTape } = worked(context, built)
   const bought = purchases(context, built, work.tasks)
   const money = price(context, built, bought, dates.tasks)
   return {
@@ -68,12 +70,29 @@ export function makePlan(job: Job, effort: Effort): Plan {
     bays: context.bays,
     show: context.show,
     figures: context.figures,
-    used: context.settle.used,
+    used: ownMarked(context, (published) => makePlan(published, 'quick').used),
     calendar: dates,
     purchases: bought,
     price: money,
-    messages: byWeight([...messages, ...work.messages, ...dates.messages, ...money.messages, ...leftOut(built)]),
+    messages: byWeight([
+      ...messages,
+      ...work.messages,
+      ...dates.messages,
+      ...ofTape,
+      ...money.messages,
+      ...leftOut(built),
+    ]),
   }
+}
+
+/** Tasks and their dates; once more with a second taping where the dates leave the first tape on for too long. */
+function worked(context: PlanContext, built: Built) {
+  const once = tasks(context, built, 'once')
+  const dates = calendar(context, once.tasks)
+  const { taping, messages } = tapeTime(context, dates.tasks)
+  if (taping === 'once') return { work: once, dates, messages }
+  const twice = tasks(context, built, taping)
+  return { work: twice, dates: calendar(context, twice.tasks), messages }
 }
 
 /** What is built, then what that takes: panels, coats, caulk, screws, and the way into the house. */
@@ -106,6 +125,7 @@ function build(context: PlanContext, effort: Effort): { readonly built: Built; r
     },
     messages: [
       ...stood.messages,
+      ...readyMadeMessages(context, supplied, standing.boxes),
       ...[supplied, laid, carried, jointed, coated, fixed].flatMap((step) => step.messages),
     ],
   }
@@ -135,7 +155,8 @@ function stand(context: PlanContext): Stood {
     ...[boxed, cut, front, tops, mantel, shelf].map((s) => s.contribution),
   )
   const byFire = woodByFire(context, { survey: surveyed, boxes: boxed, mantel, parts: all.parts })
-  const unlit = withCutOuts(byFire.parts, cut.cutOuts)
+  const wired = withCableHoles(context, { survey: surveyed, mantel, parts: withCutOuts(byFire.parts, cut.cutOuts) })
+  const unlit = wired.parts
   const lit = lights(context, { survey: surveyed, boxes: boxed, shelves: shelf, parts: unlit })
   const off = stripOut(context, { survey: surveyed, slots: slotted }, mantel)
   return {
@@ -152,7 +173,7 @@ function stand(context: PlanContext): Stood {
       stripOut: off,
     },
     drafts: all.joints,
-    messages: [surveyed, all, byFire, lit, off].flatMap((step) => step.messages),
+    messages: [surveyed, all, byFire, wired, lit, off].flatMap((step) => step.messages),
   }
 }
 
@@ -161,7 +182,7 @@ function contextOf(job: Job): PlanContext {
   const settle = settleFrom(job)
   const { units, cut, show } = settings(settle)
   const figures = figuresIn(units, job.figures)
-  return { job, bays: baysOf(job), figures, cut, show, settle: withOwnSuggestions(settle, figures) }
+  return { job, bays: baysOf(job), figures, cut, show, settle }
 }
 
 const withCutOuts = (parts: readonly Part[], cutOuts: ReadonlyMap<PartId, readonly CutOut[]>): readonly Part[] =>

@@ -6,6 +6,8 @@ import type { Job } from '../../src/job/job.ts'
 import { recoatMessages } from '../../src/plan/calendar/recoat.ts'
 import { CATALOGUE } from '../../src/plan/catalogue.ts'
 import { joints } from '../../src/plan/joints/joints.ts'
+import { learnedFactor } from '../../src/plan/learning/learned-factor.ts'
+import { learningMessages } from '../../src/plan/learning/learning-messages.ts'
 import { makePlan } from '../../src/plan/plan.ts'
 import type { Message } from '../../src/things/message.ts'
 import type { DatedTask } from '../../src/things/task.ts'
@@ -25,8 +27,12 @@ const declared = readdirSync(ROOT, { recursive: true, withFileTypes: true })
 const AT_THEIR_STEP: Readonly<Record<string, () => readonly Message[]>> = {
   // Beads are at most 3/8 in deep and latex sinks by 30 %: three passes always do. A caulk that shrinks more asks.
   manyPasses: () => joined(0.7),
-  tapeTooLong: () => joined(0.7),
   // No coating has a longest wait until the sheet of its tin is entered in shared/coatings.json.
+  // No closed jobs are read yet: one that took ten times its estimate.
+  learnedClipped: () => {
+    const closed = [{ estimated: 2, actual: 20 }]
+    return learningMessages('Boxes', { closed, learned: learnedFactor(closed), about: 'job.dayHours' })
+  },
   recoatTooLate: () => recoatMessages([coat('first', 0, 4, []), coat('second', 90, 94, ['first'])]),
 }
 
@@ -109,11 +115,11 @@ describe('the catalogue of messages', () => {
 
   it('keeps still about what a job does not touch', () => {
     const codes = (job: Job) => makePlan(job, 'quick').messages.map((m) => m.code)
-    const [wide, niche] = [PROVOKED.woodAgainstBreast, PROVOKED.readyMadeLeftOut]
+    const [wide, niche] = [PROVOKED.woodAgainstBreast, PROVOKED.readyMadeFits]
     if (wide === undefined || niche === undefined) throw new Error('the demos are in the table')
-    expect(codes(niche)).toContain('N44')
-    expect(codes(wide)).not.toContain('N44')
+    expect(codes(niche)).toContain('N33')
+    expect(codes(wide)).not.toContain('N33')
     expect(codes(wide)).not.toContain('N42')
-    for (const code of ['N43', 'N45']) expect(codes(wide).filter((c) => c === code)).toEqual([code])
+    expect(codes(wide).filter((c) => c === 'N43')).toEqual(['N43'])
   })
 })

@@ -19,7 +19,7 @@ import { breastDevices, type DeviceRow, devices } from '../../src/job/chapters/w
 import { type Job, jobSchema, withAnswer } from '../../src/job/job.ts'
 import { type Field, NOT_MEASURED } from '../../src/things/field.ts'
 import { day } from '../../src/units/day.ts'
-import { type Length, ZERO } from '../../src/units/length.ts'
+import { type Length, millimetres, ZERO } from '../../src/units/length.ts'
 import { minorUnits } from '../../src/units/money.ts'
 import { in_, wallOf } from './run-for-test.ts'
 
@@ -262,6 +262,7 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   nailerCrossed: from(wide, put(devices, 'a', [outlet(12, 29)])),
   turningRoom: wide,
   returnsDiffer: from(wide, put(wall.returns, 'a', [in_(14), in_(16)])),
+  tapeTooLong: wide,
   dryingFromTheTin: wide,
   sheetsOnHold: from(wide, unmeasured(wall.widths, 'a')),
   kickRaised: from(wide, put(cabinets.kick, 'job', in_(2))),

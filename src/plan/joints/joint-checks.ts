@@ -1,4 +1,3 @@
-import { wallColour } from '../../job/chapters/finish.ts'
 import { breastSize, flatLength, widths } from '../../job/chapters/wall.ts'
 import { questionKey } from '../../things/field.ts'
 import type { Joint } from '../../things/joint.ts'
@@ -6,10 +5,10 @@ import { type Message, raise } from '../../things/message.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { less, longest } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
-import { gapTooWide, manyPasses, tapeTooLong } from './joint-messages.ts'
+import { gapTooWide, manyPasses } from './joint-messages.ts'
 import type { JointRules } from './joint-rules.ts'
 
-/** What closed joints ask of the person: gaps too wide, passes too many, tape too long on the wall. */
+/** What closed joints ask of the person: gaps too wide, passes too many. */
 export const jointMessages = (
   closed: readonly Joint[],
   rules: JointRules,
@@ -17,7 +16,6 @@ export const jointMessages = (
 ): readonly Message[] => [
   ...closed.flatMap((joint) => tooWide(joint, rules, context)),
   ...context.bays.flatMap((bay) => passNotes(closed, bay, rules)),
-  ...tapeNotes(closed, rules),
 ]
 
 function tooWide(joint: Joint, rules: JointRules, { show, bays }: PlanContext): readonly Message[] {
@@ -57,10 +55,3 @@ function passNotes(closed: readonly Joint[], bay: NamedBay, rules: JointRules): 
 
 /** The measurement the gap comes from. */
 const MEASURED = { alcove: widths, flat: flatLength, breast: breastSize } as const
-
-/** Each pass dries overnight on the tape; the paint goes over it the day after the last. */
-function tapeNotes(closed: readonly Joint[], { daysOn }: JointRules): readonly Message[] {
-  const days = closed.filter((joint) => joint.tape > 0).reduce((most, joint) => Math.max(most, joint.passes), 0)
-  if (days <= daysOn) return []
-  return [raise(tapeTooLong, { about: questionKey('job', wallColour), place: 'joints' }, { days, most: daysOn })]
-}

@@ -33,15 +33,3 @@ export const manyPasses = messageKind<{
     todo: 'Fill the depth with backer rod, choose a caulk that shrinks less, or make the gap narrower.',
   }),
 })
-
-/** Tape that would stand on the wall longer than it comes off clean. */
-export const tapeTooLong = messageKind<{ readonly days: number; readonly most: number }>({
-  code: 'N11',
-  weight: 'note',
-  source: 'common practice, no source; the label of the tape says how long',
-  says: ({ days, most }) => ({
-    short: `The tape would stand ${days} days on the wall.`,
-    why: `Plain masking tape comes off clean for about ${most} days: the label says how long yours does.`,
-    todo: 'Pull it after the last pass of caulk and tape again before the paint.',
-  }),
-})

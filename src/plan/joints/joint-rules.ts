@@ -11,7 +11,6 @@ export interface JointRules {
   readonly overlap: Length
   readonly tapeWaste: number
   readonly passesMost: number
-  readonly daysOn: number
   readonly rodOver: number
 }
 
@@ -30,6 +29,5 @@ export const jointRules = ({ figures }: PlanContext): JointRules => ({
   overlap: figures.length('tape.overlap'),
   tapeWaste: figures.number('tape.waste'),
   passesMost: figures.number('caulk.passes-most'),
-  daysOn: figures.number('tape.days-on'),
   rodOver: figures.number('caulk.rod-over'),
 })

@@ -1,14 +1,24 @@
 import { within } from '../../things/formula.ts'
 import type { Purchase } from '../../things/supplies.ts'
+import type { Task } from '../../things/task.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import { priceKnown } from '../price-known.ts'
 import { packPrice, packsFor, packsWithSpare } from './packs.ts'
 
 /** Caulk by colour, masking tape, backer rod. */
-export const jointPurchases = (context: PlanContext, built: Built): readonly Purchase[] => [
+export const jointPurchases = (context: PlanContext, built: Built, tasks: readonly Task[]): readonly Purchase[] => [
   ...(['built-in', 'wall'] as const).map((colour) => caulk(context, built, colour)),
   tape(context, { id: 'tape', item: 'masking tape, plain: the caulk seals its edge', metres: built.joints.tape }),
+  ...(tasks.some((t) => t.id === 'D10')
+    ? [
+        tape(context, {
+          id: 'tape.again',
+          item: 'masking tape, plain, for the second taping',
+          metres: built.joints.tape,
+        }),
+      ]
+    : []),
   tape(context, {
     id: 'tape.sharp',
     item: 'sharp-line tape, where paint alone makes the line',

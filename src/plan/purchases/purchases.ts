@@ -17,7 +17,7 @@ export const purchases = (context: PlanContext, built: Built, tasks: readonly Ta
     ...panelPurchases(context, built),
     ...hardwarePurchases(context, built),
     ...coatingPurchases(context, built),
-    ...jointPurchases(context, built),
+    ...jointPurchases(context, built, tasks),
     ...boughtIn(built),
     ...lightPurchases(context, built.lights),
     ...wastePurchases(context, built.stripOut.waste),

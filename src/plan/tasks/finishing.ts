@@ -7,13 +7,15 @@ import { effort } from './efforts.ts'
 import { hangingTasks } from './hanging.ts'
 import { lightFitting } from './lights.ts'
 import { ORDERS } from './office.ts'
+import type { Taping } from './tape-time.ts'
 import type { Workload } from './workload.ts'
 
 /** Filling, tape, caulk, paint, doors, hand-over. */
-export const finishingTasks = (load: Workload): readonly TaskDraft[] => [
+export const finishingTasks = (load: Workload, taping: Taping): readonly TaskDraft[] => [
   filling(load),
-  taping(load),
+  taped(load),
   ...caulking(load),
+  tapingAgain(load, taping),
   touchUp(load),
   ...hangingTasks(load),
   lightFitting(load),
@@ -43,9 +45,9 @@ function filling(load: Workload): TaskDraft {
   }
 }
 
-function taping(load: Workload): TaskDraft {
-  const taped = load.built.joints.joints.filter((j) => j.tape > 0)
-  const metres = taped.reduce((m, j) => m + inMetres(j.tape), 0)
+function taped(load: Workload): TaskDraft {
+  const joints = load.built.joints.joints.filter((j) => j.tape > 0)
+  const metres = joints.reduce((m, j) => m + inMetres(j.tape), 0)
   const { show, context } = load
   return {
     ...site,
@@ -57,7 +59,7 @@ function taping(load: Workload): TaskDraft {
     tools: ['masking tape', 'knife'],
     setOut: [
       `On the painted piece, ${show.withUnit(context.figures.length('tape.back'))} in from its edge, ${show.withUnit(context.figures.length('tape.overlap'))} beyond each end.`,
-      `Joints ${numbersOf(taped)}.`,
+      `Joints ${numbersOf(joints)}.`,
     ],
     checks: [
       'Pressed down with a thumbnail, no lift at the corners.',
@@ -107,13 +109,25 @@ function caulking(load: Workload): readonly TaskDraft[] {
   })
 }
 
+/** Old tape off before it bakes on, and fresh tape for the paint, where drying or days off take too long. */
+function tapingAgain(load: Workload, taping: Taping): TaskDraft {
+  const first = taped(load)
+  return {
+    ...first,
+    id: 'D10',
+    title: 'Pull the tape, tape the joints again',
+    after: ['D3'],
+    needed: first.needed && taping === 'twice',
+  }
+}
+
 function touchUp(load: Workload): TaskDraft {
   const { joints, coating } = load.built
   return {
     ...site,
     id: 'D4',
     title: 'Touch-up and wall coats; tape off while soft',
-    after: ['D3', 'B7', ORDERS.coatings],
+    after: ['D3', 'D10', 'B7', ORDERS.coatings],
     needed: joints.joints.length > 0 || coating.areas.wall > 0,
     efforts: [effort('touch-up', coating.areas.wall)],
     work: 'joints',

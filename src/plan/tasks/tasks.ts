@@ -12,6 +12,7 @@ import { linked } from './linked.ts'
 import { officeTasks } from './office.ts'
 import { paintTasks } from './paint.ts'
 import { shopTasks } from './shop.ts'
+import type { Taping } from './tape-time.ts'
 import { upperTasks } from './upper.ts'
 import { workloadOf } from './workload.ts'
 
@@ -21,7 +22,7 @@ export interface TaskPlan {
 }
 
 /** All tasks with something to do, in their written order; each names only tasks that stand before it. */
-export function tasks(context: PlanContext, built: Built): TaskPlan {
+export function tasks(context: PlanContext, built: Built, taping: Taping): TaskPlan {
   const load = workloadOf(context, built)
   const drafts = linked([
     ...officeTasks(load),
@@ -30,7 +31,7 @@ export function tasks(context: PlanContext, built: Built): TaskPlan {
     ...paintTasks(load),
     ...fittingTasks(load),
     ...upperTasks(load),
-    ...finishingTasks(load),
+    ...finishingTasks(load, taping),
   ])
   return { tasks: drafts.map((d) => within(d.id, () => taskOf(context, d, built.fixings))), messages: [] }
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { baseboardFate } from '../../../src/job/chapters/cabinets.ts'
 import { paintFace } from '../../../src/job/chapters/firebox.ts'
-import { houseYear, leadTested, units } from '../../../src/job/chapters/job.ts'
+import { houseYear, leadTested, startDay, units } from '../../../src/job/chapters/job.ts'
 import { frontsWay, sprayingWay } from '../../../src/job/chapters/make-or-buy.ts'
 import { mantel } from '../../../src/job/chapters/mantel.ts'
 import { shelfCount } from '../../../src/job/chapters/shelves.ts'
@@ -11,6 +11,7 @@ import { answerOf, baysOf, emptyJob, type Job, withAnswer } from '../../../src/j
 import { makePlan, type Plan } from '../../../src/plan/plan.ts'
 import { linked } from '../../../src/plan/tasks/linked.ts'
 import type { DatedTask } from '../../../src/things/task.ts'
+import type { Day } from '../../../src/units/day.ts'
 import { inches } from '../../../src/units/length.ts'
 import { measuredJobs } from '../random-jobs.ts'
 
@@ -212,4 +213,33 @@ describe('tasks that are dropped', () => {
     const kept = linked([draft('A', []), draft('B.1', ['A']), draft('B.2', ['B.1']), draft('C', ['B', 'A'])])
     expect(kept.at(-1)?.after).toEqual(['B.2'])
   })
+})
+
+describe('tape on the wall (common practice, no source)', () => {
+  const stands = (p: Plan) => {
+    const days = (a: string, b: string) => (Date.parse(b) - Date.parse(a)) / 86_400_000
+    return days(task(p, 'D2').start, task(p, 'D4').finish)
+  }
+  it('is pulled and put on again, with its hours, exactly when the dates leave it on for more than three days', () => {
+    fc.assert(
+      fc.property(measuredJobs, fc.integer({ min: 1, max: 28 }), (job, start) => {
+        const p = makePlan(
+          withAnswer(job, startDay, 'job', `2026-02-${String(start).padStart(2, '0')}` as Day),
+          'quick',
+        )
+        const again = p.calendar.tasks.find((t) => t.id === 'D10')
+        const noted = p.messages.some((m) => m.code === 'N11')
+        expect(noted).toBe(again !== undefined)
+        if (again === undefined) {
+          if (p.calendar.tasks.some((t) => t.id === 'D2')) expect(stands(p)).toBeLessThanOrEqual(3)
+          return
+        }
+        expect(again.hours).toBe(task(p, 'D2').hours)
+        expect(again.startsAt).toBeGreaterThanOrEqual(last(p, 'D3').endsAt)
+        expect(task(p, 'D4').startsAt).toBeGreaterThanOrEqual(again.endsAt)
+        expect(p.purchases.some((x) => x.id === 'tape.again')).toBe(true)
+      }),
+      { numRuns: 15 },
+    )
+  }, 60_000)
 })
