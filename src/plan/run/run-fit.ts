@@ -1,8 +1,9 @@
-import { fillerWidth, fitLeft, fitRight } from '../../job/chapters/cabinets.ts'
+import { boxCount, boxWidths, fillerWidth, fitLeft, fitRight } from '../../job/chapters/cabinets.ts'
 import { formula } from '../../things/formula.ts'
 import { type Length, less, longest, shortest, sum, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { hasDoors } from '../fronts/door-choices.ts'
+import { drawersAsked } from '../fronts/drawer-choice.ts'
 import { LEFT_SIDE, leftSideAt, outlineStations, RIGHT_SIDE, rightSideAt } from '../survey/outline.ts'
 import type { AlcoveWall, RunnableWall } from '../survey/survey.ts'
 import type { RunLevel } from './run-levels.ts'
@@ -85,12 +86,26 @@ export function fitOf(context: PlanContext, level: RunLevel, side: 'left' | 'rig
 
 function suggestedFit(context: PlanContext, level: RunLevel, side: 'left' | 'right') {
   const most = context.figures.length('caulk.most')
-  if (hasDoors(context)) return { value: 'filler' as const, because: 'a hinged leaf needs room to swing past the wall' }
+  if (hingedAt(context, level.wall, side))
+    return { value: 'filler' as const, because: 'a hinged leaf needs room to swing past the wall' }
   if (level.wall.kind === 'flat') return { value: 'filler' as const, because: 'the wall there was not measured' }
   const widest = caulkedGap(context, level.wall, level, side)
   return widest <= most
     ? { value: 'caulk' as const, because: `the gap stays within ${context.show.withUnit(most)}` }
     : { value: 'filler' as const, because: `a caulked gap would open to ${context.show.withUnit(widest)}` }
+}
+
+/**
+ * Whether the outermost box at this side has hinged leaves: not one of drawers alone. How many boxes there are follows
+ * from the fit, so the last one is known to have drawers only where the number of boxes was asked for.
+ */
+function hingedAt(context: PlanContext, wall: RunnableWall, side: 'left' | 'right'): boolean {
+  if (!hasDoors(context)) return false
+  const last = context.settle.asked(boxCount, wall.bay) ?? context.settle.asked(boxWidths, wall.bay)?.length
+  const number = side === 'left' ? 1 : last
+  const fronts = number === undefined ? undefined : drawersAsked(context, { bay: wall.bay }).get(number)
+  // Drawers that all have their heights leave room for a leaf.
+  return fronts === undefined || fronts.every((height) => height !== undefined)
 }
 
 /** Widest front gap a caulked side would have, tested before the left-over is placed. */
