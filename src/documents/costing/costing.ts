@@ -1,9 +1,11 @@
+import { type MakeOrBuy, makeOrBuy } from '../../plan/make-or-buy/make-or-buy.ts'
 import { type ForOffice, forOffice } from '../audience.ts'
 import type { Book, BookCell, BookSheet } from '../book.ts'
 import type { PacketDocument } from '../document.ts'
 import { paperSize } from '../paper-size.ts'
 import { writeXlsx } from '../write/xlsx.ts'
 import { costLines, costSheet } from './cost-lines.ts'
+import { makeOrBuySheet } from './make-or-buy-sheet.ts'
 import { priceSheet } from './price-sheet.ts'
 
 /** How the price comes about, line by line. */
@@ -13,17 +15,23 @@ export const costing: PacketDocument = {
   says: 'costing',
   needed: () => true,
   write: async (plan, _assets, stamp) => [
-    { path: 'office/costing.xlsx', bytes: await writeXlsx(costingBook(forOffice(plan)), stamp) },
+    { path: 'office/costing.xlsx', bytes: await writeXlsx(costingBook(forOffice(plan), makeOrBuy(plan.job)), stamp) },
   ],
 }
 
-/** The workbook: the price in steps, the lines it sums, and what only the office knows. */
-export function costingBook(view: ForOffice): Book {
+/** The workbook: the price in steps, the lines it sums, making against buying, and what only the office knows. */
+export function costingBook(view: ForOffice, compared: readonly MakeOrBuy[] = []): Book {
   const lines = costLines(view)
   return {
     title: `${view.title} · costing`,
     paper: paperSize(view.show.units),
-    sheets: [priceSheet(view, lines), costSheet(lines, view), notesSheet(view), ...ownFigureSheets(view)],
+    sheets: [
+      priceSheet(view, lines),
+      costSheet(lines, view),
+      ...(compared.length === 0 ? [] : [makeOrBuySheet(compared, view.show.currency)]),
+      notesSheet(view),
+      ...ownFigureSheets(view),
+    ],
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Field, Look } from '../../things/field.ts'
-import { choiceField, countField, moneyField } from '../entries.ts'
+import { choiceField, countField, lengthsField, moneyField, range } from '../entries.ts'
 import { bays } from './wall.ts'
 
 const at = { chapter: 'make-or-buy', section: 'choices', each: 'job' } as const
@@ -61,6 +61,18 @@ export const boxLead = countField(
   0,
   200,
 )
+export const stockBoxes = lengthsField(
+  {
+    ...at,
+    id: 'stockBoxes',
+    short: 'stock widths',
+    asks: () => 'Which widths of ready-made boxes does the shop sell?',
+    why: 'Ready-made boxes are compared with boxes to measure.',
+    when: buys(boxesWay),
+  },
+  range(4, 96, 100, 2400),
+  { least: 1, most: 30 },
+)
 export const frontQuote = moneyField({
   ...at,
   id: 'frontQuote',
@@ -114,6 +126,7 @@ export const MAKE_OR_BUY_FIELDS = [
   boxesWay,
   boxQuote,
   boxLead,
+  stockBoxes,
   frontsWay,
   frontQuote,
   frontLead,

@@ -23,25 +23,3 @@ export const levellersLeftOut = messageKind<Record<string, never>>({
     todo: 'For screw feet make the plinth frame lower by their least height.',
   }),
 })
-
-export const readyMadeLeftOut = messageKind<Record<string, never>>({
-  code: 'N44',
-  weight: 'note',
-  source: PRACTICE,
-  says: () => ({
-    short: 'Boxes are asked for to measure; ready-made sizes are not compared.',
-    why: 'Stock boxes come in steps and leave wider fillers.',
-    todo: 'Ask the shop for its stock sizes too, and type those that suit under box widths.',
-  }),
-})
-
-export const breakEvenLeftOut = messageKind<{ readonly bought: string }>({
-  code: 'N45',
-  weight: 'note',
-  source: PRACTICE,
-  says: ({ bought }) => ({
-    short: `Bought in: ${bought}; at which quote buying pays is not worked out yet.`,
-    why: 'Making and buying differ in hours, materials and dates.',
-    todo: 'Change the answer to “make” and back: the effect line shows price and finish of both.',
-  }),
-})

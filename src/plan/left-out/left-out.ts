@@ -1,10 +1,9 @@
 import { crownFate, kick } from '../../job/chapters/cabinets.ts'
-import { boxesWay, frontsWay, sprayingWay } from '../../job/chapters/make-or-buy.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Message, raise } from '../../things/message.ts'
 import type { Built } from '../built.ts'
 import { parseMark } from '../marks.ts'
-import { breakEvenLeftOut, crownReturnsLeftOut, levellersLeftOut, readyMadeLeftOut } from './left-out-messages.ts'
+import { crownReturnsLeftOut, levellersLeftOut } from './left-out-messages.ts'
 
 /** What this plan does not work out though the job touches it, each said once and only where it matters. */
 export function leftOut(built: Built): readonly Message[] {
@@ -14,20 +13,5 @@ export function leftOut(built: Built): readonly Message[] {
   return [
     ...(crownCut && slots.runs.length > 0 ? [raise(crownReturnsLeftOut, ofJob(crownFate), {})] : []),
     ...(parts.some((part) => parseMark(part.mark)?.role === 'U') ? [raise(levellersLeftOut, ofJob(kick), {})] : []),
-    ...bought(built),
-  ]
-}
-
-const WAYS = { boxes: boxesWay, fronts: frontsWay, spraying: sprayingWay } as const
-const BOUGHT = { boxes: 'boxes', fronts: 'doors', spraying: 'spraying' } as const
-
-function bought({ supply }: Built): readonly Message[] {
-  const [first, ...others] = supply.requests
-  if (first === undefined) return []
-  const ids = [first, ...others].map((request) => request.id)
-  const where = { about: questionKey('job', WAYS[first.id]), place: 'make or buy' }
-  return [
-    ...(ids.includes('boxes') ? [raise(readyMadeLeftOut, where, {})] : []),
-    raise(breakEvenLeftOut, where, { bought: ids.map((id) => BOUGHT[id]).join(', ') }),
   ]
 }
