@@ -33,6 +33,8 @@ export interface FormulaNote<I = Readonly<Record<string, unknown>>> {
    * An input named like the last part of a formula's, question's or figure's id (`insideWidth`: `box.inside-width`) finds it itself.
    */
   readonly from?: { readonly [K in keyof I]?: Ref | readonly Ref[] }
+  /** The inputs as they are told, when the formula itself takes something larger: two readings of a whole line. */
+  readonly told?: (inputs: I) => Readonly<Record<string, unknown>>
   /** What an input counts, when it has no origin and is not a length. */
   readonly units?: { readonly [K in keyof I]?: Quantity }
 }
@@ -67,13 +69,13 @@ export function formula<I extends object, O>(note: FormulaNote<I>, fn: (inputs: 
   const call = (inputs: I): O => {
     const result = fn(inputs)
     if (recorder !== undefined)
-      recorder({ ...asNoted(note), inputs: Object.fromEntries(Object.entries(inputs)), result })
+      recorder({ ...asNoted(note), inputs: Object.fromEntries(Object.entries(note.told?.(inputs) ?? inputs)), result })
     return result
   }
   return Object.assign(call, { id: note.id })
 }
 
-const asNoted = <I>({ from, units, ...note }: FormulaNote<I>) => ({
+const asNoted = <I>({ from, units, told: _told, ...note }: FormulaNote<I>) => ({
   ...note,
   kind: 'formula' as const,
   about: subject,
@@ -108,5 +110,16 @@ export function recording<T>(work: () => T): { readonly result: T; readonly work
     return { result: work(), workings }
   } finally {
     recorder = undefined
+  }
+}
+
+/** Runs `work` without noting anything: a plan made only to be compared with. */
+export function unrecorded<T>(work: () => T): T {
+  const outer = recorder
+  recorder = undefined
+  try {
+    return work()
+  } finally {
+    recorder = outer
   }
 }

@@ -3,6 +3,7 @@ import { baseboardFate, kick } from '../../job/chapters/cabinets.ts'
 import { floor } from '../../job/chapters/wall.ts'
 import { type Contribution, merged, NOTHING } from '../../things/contribution.ts'
 import { questionKey } from '../../things/field.ts'
+import { within } from '../../things/formula.ts'
 import { type Message, raise } from '../../things/message.ts'
 import { type Length, longest, sum, ZERO } from '../../units/length.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
@@ -34,11 +35,13 @@ export interface StandingRun {
 export function plinths(context: PlanContext, slots: Slots, boxes: BoxPlan): Contribution {
   const standing = slots.runs.flatMap((run) => standingRun(slots, boxes, run))
   const built = standing.map((here) =>
-    merged(
-      plinthFrame(context, here),
-      kickPlate(context, here),
-      here.run.kind === 'tall' ? topFiller(context, here) : NOTHING,
-      { ...NOTHING, messages: fall(context, here) },
+    within(here.run.bay.id, () =>
+      merged(
+        plinthFrame(context, here),
+        kickPlate(context, here),
+        here.run.kind === 'tall' ? topFiller(context, here) : NOTHING,
+        { ...NOTHING, messages: fall(context, here) },
+      ),
     ),
   )
   return merged({ ...NOTHING, messages: plinthMessages(context, slots) }, ...built)

@@ -1,4 +1,5 @@
 import { baseboardFate, boxHeight, boxKind, crownFate, kick, kickSet, tallHeight } from '../../job/chapters/cabinets.ts'
+import { floorFinish } from '../../job/chapters/floor-and-trim.ts'
 import { baseboard as baseboardField, ceiling as ceilingField, crown as crownField } from '../../job/chapters/wall.ts'
 import type { QuestionKey } from '../../things/field.ts'
 import { formula, within } from '../../things/formula.ts'
@@ -31,14 +32,18 @@ export interface Levels {
 export const BOX_HEIGHTS = [boxHeight, tallHeight]
 
 /** Least height of the boxes' underside: over the kept baseboard with a little of the wall to see. */
-export const plinthHeight = formula<{ kick: Length; baseboard: Length; reveal: Length; kept: boolean }, Length>(
+export const plinthHeight = formula<
+  { kick: Length; floorFinish: Length; baseboard: Length; reveal: Length; kept: boolean },
+  Length
+>(
   {
     id: 'levels.plinth',
-    plain: 'the larger of kick height and (kept baseboard + reveal)',
+    plain: 'the larger of (kick height + floor still to be laid) and (kept baseboard + reveal)',
     source: 'common practice, no source',
     from: { kick: [kick, { id: 'kick.height' }], baseboard: baseboardField, reveal: { id: 'baseboard.reveal' } },
   },
-  ({ kick: low, baseboard, reveal, kept }) => (kept && baseboard > 0 ? longest(low, sum(baseboard, reveal)) : low),
+  ({ kick: low, floorFinish: laid, baseboard, reveal, kept }) =>
+    kept && baseboard > 0 ? longest(sum(low, laid), sum(baseboard, reveal)) : sum(low, laid),
 )
 
 /** Height of a tall box: under the ceiling, under a kept crown, on the plinth. */
@@ -110,7 +115,8 @@ function plinthOf(context: PlanContext, baseboard: Length, kept: boolean): Lengt
   const { settle, figures, show } = context
   const reveal = figures.length('baseboard.reveal')
   const usual = figures.length('kick.height')
-  const needed = plinthHeight({ kick: usual, baseboard, reveal, kept })
+  const laid = settle.choice(floorFinish, undefined, () => ({ value: ZERO, because: 'the floor there stays' }))
+  const needed = plinthHeight({ kick: usual, floorFinish: ZERO, baseboard, reveal, kept })
   const asked = settle.choice(kick, undefined, () => ({
     value: needed,
     because:
@@ -118,7 +124,7 @@ function plinthOf(context: PlanContext, baseboard: Length, kept: boolean): Lengt
         ? `baseboard ${show.length(baseboard)} + ${show.length(reveal)} to see of the wall`
         : 'a usual kick height',
   }))
-  return plinthHeight({ kick: asked, baseboard, reveal, kept })
+  return plinthHeight({ kick: asked, floorFinish: laid, baseboard, reveal, kept })
 }
 
 const baseHeight = (context: PlanContext): Length =>

@@ -1,7 +1,7 @@
 import { formula } from '../../things/formula.ts'
 import { type Length, less, longest, nanometres, over, shortest, size, sum, times, ZERO } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
-import { LEFT_SIDE, leftSideAt, outlineStations, RIGHT_SIDE, rightSideAt } from '../survey/outline.ts'
+import { LEFT_SIDE, leftSideAt, outlineStations, RIGHT_SIDE, recessWidth, rightSideAt } from '../survey/outline.ts'
 import type { AlcoveWall } from '../survey/survey.ts'
 
 /** A board that follows a recess, seen in plan: a trapezium, or parallel ends along the recess's centre line. */
@@ -33,24 +33,13 @@ export interface Recess {
   readonly cut: CutStep
 }
 
-/** Width between the two returns at one height and depth. */
-const freeWidth = formula(
-  {
-    id: 'body.free-width',
-    plain: 'right return − left return, at that height and depth',
-    source: 'geometry',
-    from: { right: RIGHT_SIDE, left: LEFT_SIDE },
-  },
-  (of: { readonly right: Length; readonly left: Length }): Length => less(of.right, of.left),
-)
-
 /** Width a plumb board finds: the lean between its two faces is taken up by the play of one end, what is more counts. */
 const boardWidth = formula(
   {
     id: 'body.board-width',
     plain: 'least free width of the two faces; at most the width clear of both returns over the whole thickness + play',
     source: 'geometry',
-    from: { least: freeWidth, clear: freeWidth, play: [{ id: 'shelf.play' }, { id: 'counter.play' }] },
+    from: { least: recessWidth, clear: recessWidth, play: [{ id: 'shelf.play' }, { id: 'counter.play' }] },
   },
   (of: { readonly least: Length; readonly clear: Length; readonly play: Length }): Length =>
     shortest(of.least, sum(of.clear, of.play)),
@@ -63,7 +52,7 @@ export const bodyLength = formula(
     plain: 'free width − play at each end that meets a wall, down to the cut step',
     source: 'geometry',
     from: {
-      free: [boardWidth, freeWidth, { id: 'shelf.length' }],
+      free: [boardWidth, recessWidth, { id: 'shelf.length' }],
       play: [{ id: 'shelf.play' }, { id: 'counter.play' }],
     },
     units: { walledEnds: 'count' },
@@ -126,7 +115,7 @@ const bodyGap = formula(
     id: 'body.gap',
     plain: '(free width − length) / 2',
     source: 'geometry',
-    from: { free: freeWidth, length: bodyLength },
+    from: { free: recessWidth, length: bodyLength },
   },
   (of: { readonly free: Length; readonly length: Length }): Length => over(less(of.free, of.length), 2),
 )
@@ -150,7 +139,7 @@ export const leastWidth = ({ wall, from, to }: Pick<Recess, 'wall' | 'from' | 't
   shortest(widthThere(wall, from, y), widthThere(wall, to, y))
 
 const widthThere = (wall: AlcoveWall, z: Length, y: Length): Length =>
-  freeWidth({ right: rightSideAt(wall, z, y), left: leftSideAt(wall, z, y) })
+  recessWidth({ right: rightSideAt(wall, z, y), left: leftSideAt(wall, z, y) })
 
 /** Both returns over the whole thickness of a board, where they stand farthest in: its faces, and a ledge between them. */
 function clearOf({ wall, from, to }: Pick<Recess, 'wall' | 'from' | 'to'>, y: Length) {
@@ -162,7 +151,7 @@ function clearOf({ wall, from, to }: Pick<Recess, 'wall' | 'from' | 'to'>, y: Le
 }
 
 const widthForBoard = (recess: Recess, y: Length): Length =>
-  boardWidth({ least: leastWidth(recess, y), clear: freeWidth(clearOf(recess, y)), play: recess.play })
+  boardWidth({ least: leastWidth(recess, y), clear: recessWidth(clearOf(recess, y)), play: recess.play })
 
 /** The board that slides straight back into the recess: it follows the walls where they open outward, else its ends are parallel. */
 export const slidInBody = (recess: Recess): BodyShape =>
@@ -209,7 +198,7 @@ export function parallelBody(recess: Recess): BodyShape {
 
 function centred(recess: Recess, back: Length): Length {
   const clear = clearOf(recess, ZERO)
-  return bodyX({ left: clear.left, gap: bodyGap({ free: freeWidth(clear), length: back }) })
+  return bodyX({ left: clear.left, gap: bodyGap({ free: recessWidth(clear), length: back }) })
 }
 
 const endOffsets = ({ wall, to, depth }: Recess): Pick<BodyShape, 'offsetLeft' | 'offsetRight'> => ({

@@ -1,8 +1,14 @@
 import { type Edge, edgeAt } from '../../geometry/edge.ts'
 import { edgeThrough, rising } from '../../geometry/edge-line.ts'
-import type { WidthRow } from '../../job/chapters/wall.ts'
+import {
+  squareLeft as squareLeftField,
+  squareRight as squareRightField,
+  type WidthRow,
+  widths,
+} from '../../job/chapters/wall.ts'
 import { formula } from '../../things/formula.ts'
 import { type Length, less, over, size, sum, ZERO } from '../../units/length.ts'
+import { widthReading } from './reading.ts'
 
 /** Readings of one alcove, as taken; `assumedWidth` stands in while no width is there. */
 export interface AlcoveReadings {
@@ -31,12 +37,16 @@ export interface AlcoveEdges {
   readonly squareResidual: Residual
 }
 
+/** A width is read from the table, or follows from the other face and the squares. */
+const WIDTHS = [widthReading, { id: 'survey.other-face' }, { id: 'survey.assumed-width' }]
+
 /** Offset of the left return from plumb where no lean was measured: half of what the width lost above the lowest height. */
 const splitLean = formula<{ atFoot: Length; here: Length }, Length>(
   {
     id: 'survey.split-lean',
     plain: '(width at the lowest height − width here) ÷ 2',
     source: 'common practice, no source',
+    from: { atFoot: WIDTHS, here: WIDTHS },
   },
   ({ atFoot, here }) => over(less(atFoot, here), 2),
 )
@@ -47,8 +57,95 @@ const splitSquare = formula<{ back: Length; front: Length }, Length>(
     id: 'survey.split-square',
     plain: '(width at the back − width at the front) ÷ 2',
     source: 'common practice, no source',
+    from: { back: WIDTHS, front: WIDTHS },
   },
   ({ back, front }) => over(less(back, front), 2),
+)
+
+/** Offset of the left return where only the right one's lean was taken: what the width lost less that. */
+const leanFromRight = formula<{ atFoot: Length; here: Length; right: Length }, Length>(
+  {
+    id: 'survey.lean-from-right',
+    plain: 'width at the lowest height − width here − lean of the right return',
+    source: 'geometry',
+    from: { atFoot: WIDTHS, here: WIDTHS, right: widthReading },
+  },
+  ({ atFoot, here, right }) => less(atFoot, here, right),
+)
+
+/** Offset of the left return's front edge where only the right corner was taken with a square. */
+const squareFromRight = formula<{ back: Length; front: Length; right: Length }, Length>(
+  {
+    id: 'survey.square-from-right',
+    plain: 'width at the back − width at the front − square of the right corner',
+    source: 'geometry',
+    from: { back: WIDTHS, front: WIDTHS, right: squareRightField },
+  },
+  ({ back, front, right }) => less(back, front, right),
+)
+
+/** A lean counted from the lowest height, where it is 0. */
+const fromFoot = formula<{ lean: Length; atFoot: Length }, Length>(
+  {
+    id: 'survey.lean-from-foot',
+    plain: 'lean here − lean at the lowest height',
+    source: 'geometry',
+    from: { lean: widths, atFoot: [widths, widthReading] },
+  },
+  ({ lean, atFoot }) => less(lean, atFoot),
+)
+
+/** Width of the face that was not measured: the other one and what the squares say. */
+const otherFace = formula<{ measured: Length; squares: readonly Length[]; face: 'back' | 'front' }, Length>(
+  {
+    id: 'survey.other-face',
+    plain: 'width of the measured face, more at the back (less at the front) by the squares taken',
+    source: 'geometry',
+    from: { measured: [widthReading, { id: 'survey.assumed-width' }], squares: [squareLeftField, squareRightField] },
+  },
+  ({ measured, squares, face }) => {
+    const taper = sum(ZERO, ...squares)
+    return face === 'back' ? sum(measured, taper) : less(measured, taper)
+  },
+)
+
+/** Where a return stands, in the bay's own x: 0 is the left back corner at the lowest height. */
+const leftBack = formula<{ lean: Length }, Length>(
+  {
+    id: 'survey.lean',
+    plain: 'lean of the left return there, into the alcove',
+    source: 'geometry',
+    from: { lean: [widthReading, splitLean, leanFromRight] },
+  },
+  ({ lean }) => lean,
+)
+const SQUARES = [squareLeftField, splitSquare, squareFromRight]
+const leftFront = formula<{ lean: Length; square: Length }, Length>(
+  {
+    id: 'survey.left-front',
+    plain: 'lean of the left return + how far its front edge runs in',
+    source: 'geometry',
+    from: { lean: leftBack, square: SQUARES },
+  },
+  ({ lean, square }) => sum(lean, square),
+)
+const rightBack = formula<{ lean: Length; width: Length }, Length>(
+  {
+    id: 'survey.right-back',
+    plain: 'lean of the left return + width at the back',
+    source: 'geometry',
+    from: { lean: leftBack, width: WIDTHS },
+  },
+  ({ lean, width }) => sum(lean, width),
+)
+const rightFront = formula<{ lean: Length; square: Length; width: Length }, Length>(
+  {
+    id: 'survey.right-front',
+    plain: 'lean of the left return + how far its front edge runs in + width at the front',
+    source: 'geometry',
+    from: { lean: leftBack, square: SQUARES, width: WIDTHS },
+  },
+  ({ lean, square, width }) => sum(lean, square, width),
 )
 
 /**
@@ -66,20 +163,25 @@ export function alcoveEdges(readings: AlcoveReadings): AlcoveEdges {
   const rightLean = leanLine(rows, foot, (r) => r.right)
   const lost = (z: Length) => less(back(foot), back(z))
   const taper = (z: Length) => less(back(z), front(z))
-  const lean = (z: Length): Length => {
-    if (leftLean !== undefined) return edgeAt(leftLean, z)
+  const leanAt = (z: Length): Length => {
+    if (leftLean !== undefined) return widthReading({ edge: leftLean, at: z })
     return rightLean === undefined
       ? splitLean({ atFoot: back(foot), here: back(z) })
-      : less(lost(z), edgeAt(rightLean, z))
+      : leanFromRight({ atFoot: back(foot), here: back(z), right: widthReading({ edge: rightLean, at: z }) })
   }
+  const lean = (z: Length): Length => leftBack({ lean: leanAt(z) })
   const square = (z: Length): Length => {
     if (squareLeft !== undefined) return squareLeft
-    return squareRight === undefined ? splitSquare({ back: back(z), front: front(z) }) : less(taper(z), squareRight)
+    const faces = { back: back(z), front: front(z) }
+    return squareRight === undefined ? splitSquare(faces) : squareFromRight({ ...faces, right: squareRight })
   }
   const line = (valueAt: (z: Length) => Length) => edgeThrough(heights.length === 0 ? [ZERO] : heights, valueAt)
   return {
-    left: { back: line(lean), front: line((z) => sum(lean(z), square(z))) },
-    right: { back: line((z) => sum(lean(z), back(z))), front: line((z) => sum(lean(z), square(z), front(z))) },
+    left: { back: line(lean), front: line((z) => leftFront({ lean: lean(z), square: square(z) })) },
+    right: {
+      back: line((z) => rightBack({ lean: lean(z), width: back(z) })),
+      front: line((z) => rightFront({ lean: lean(z), square: square(z), width: front(z) })),
+    },
     widthAtFoot: back(foot),
     ...faces,
     squareMeasured: squareLeft !== undefined || squareRight !== undefined,
@@ -104,20 +206,24 @@ function widthLines(
 ): { readonly back: Line; readonly front: Line } & Pick<AlcoveEdges, 'onlyFace' | 'widthsMissing'> {
   const back = lineOf(rows, (r) => r.back)
   const front = lineOf(rows, (r) => r.front)
-  const taper = sum(readings.squareLeft ?? ZERO, readings.squareRight ?? ZERO)
+  const squares = [readings.squareLeft, readings.squareRight].filter((s) => s !== undefined)
+  const read =
+    (edge: Edge): Line =>
+    (z) =>
+      widthReading({ edge, at: z })
   if (back !== undefined && front !== undefined)
-    return { back: (z) => edgeAt(back, z), front: (z) => edgeAt(front, z), onlyFace: undefined, widthsMissing: false }
+    return { back: read(back), front: read(front), onlyFace: undefined, widthsMissing: false }
   if (front !== undefined)
     return {
-      back: (z) => sum(edgeAt(front, z), taper),
-      front: (z) => edgeAt(front, z),
+      back: (z) => otherFace({ measured: read(front)(z), squares, face: 'back' }),
+      front: read(front),
       onlyFace: 'front',
       widthsMissing: false,
     }
-  const known: Line = back === undefined ? () => readings.assumedWidth : (z) => edgeAt(back, z)
+  const known: Line = back === undefined ? () => readings.assumedWidth : read(back)
   return {
     back: known,
-    front: (z) => less(known(z), taper),
+    front: (z) => otherFace({ measured: known(z), squares, face: 'front' }),
     onlyFace: back === undefined ? undefined : 'back',
     widthsMissing: back === undefined,
   }
@@ -141,8 +247,8 @@ function leanLine(
   if (line === undefined) return undefined
   const first = line[0]
   const knots = first !== undefined && first.at > foot ? [{ at: foot, v: ZERO }, ...line] : line
-  const atFoot = edgeAt(knots, foot)
-  return knots.map((k) => ({ at: k.at, v: less(k.v, atFoot) }))
+  const atFoot = widthReading({ edge: knots, at: foot })
+  return knots.map((k) => ({ at: k.at, v: fromFoot({ lean: k.v, atFoot }) }))
 }
 
 function worst(heights: readonly Length[], residualAt: Line): Residual {

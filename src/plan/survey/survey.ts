@@ -2,6 +2,7 @@ import type { Edge } from '../../geometry/edge.ts'
 import { floor } from '../../job/chapters/wall.ts'
 import type { DeviceRow } from '../../job/chapters/wall-devices.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
+import { within } from '../../things/formula.ts'
 import { type Message, raise } from '../../things/message.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { type Length, shortest, sum, ZERO } from '../../units/length.ts'
@@ -99,7 +100,7 @@ export interface SurveyedBay<W extends Wall = Wall> {
 export function survey(context: PlanContext): Survey {
   const start: { readonly next: Length; readonly bays: readonly SurveyedBay[] } = { next: ZERO, bays: [] }
   const { bays } = context.bays.reduce((done, bay) => {
-    const here = surveyedBay(context, bay, done.next)
+    const here = within(bay.id, () => surveyedBay(context, bay, done.next))
     return { next: sum(done.next, here.wall.width), bays: [...done.bays, here] }
   }, start)
   const walls = bays.map((b, i) => besideBreasts(b.wall, [bays[i - 1]?.wall, bays[i + 1]?.wall]))

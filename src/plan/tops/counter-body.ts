@@ -1,5 +1,7 @@
+import { returns } from '../../job/chapters/wall.ts'
 import { formula } from '../../things/formula.ts'
 import { type Length, less, nanometres, sum, times } from '../../units/length.ts'
+import type { CutStep } from '../../units/round.ts'
 import {
   type BodyShape,
   followingBody,
@@ -9,19 +11,36 @@ import {
   slidInBody,
 } from '../shelves/body-shape.ts'
 
+/** A counter stays a little behind the front edge of the return. */
+export const mostCounter = formula<{ returnDepth: Length; clear: Length }, Length>(
+  {
+    id: 'counter.most-depth',
+    plain: 'shallower return − its clearance',
+    source: 'common practice, no source',
+    from: { returnDepth: returns, clear: { id: 'counter.wall-clear' } },
+  },
+  ({ returnDepth, clear }) => less(returnDepth, clear),
+)
+
 /** Depth of a counter: over boxes, doors and overhang to the wall, in an alcove behind the breast face. */
 export const counterDepth = formula<
-  { box: Length; leaf: Length; overhang: Length; backGap: Length; most: Length | undefined },
+  { box: Length; leafReach: Length; overhang: Length; backGap: Length; most: Length | undefined; cut: CutStep },
   Length
 >(
   {
     id: 'counter.depth',
-    plain: 'box + leaf and bumper + overhang + gap behind; at most the return − its clearance',
+    plain: 'box + leaf and bumper + overhang + gap behind; at most the return − its clearance; down to the cut step',
     source: 'common practice, no source',
+    from: {
+      box: [{ id: 'box.depth' }, { id: 'box.depth-flat' }],
+      overhang: { id: 'counter.overhang' },
+      backGap: [{ id: 'box.back-gap' }, { id: 'back.scribe' }],
+      most: mostCounter,
+    },
   },
-  ({ box, leaf, overhang, backGap, most }) => {
-    const full = sum(box, leaf, overhang, backGap)
-    return most === undefined || full <= most ? full : most
+  ({ box, leafReach, overhang, backGap, most, cut }) => {
+    const full = sum(box, leafReach, overhang, backGap)
+    return cut.down(most === undefined || full <= most ? full : most)
   },
 )
 

@@ -1,3 +1,4 @@
+import { formula } from '../../things/formula.ts'
 import {
   inMetres,
   type Length,
@@ -10,6 +11,7 @@ import {
   sum,
   times,
 } from '../../units/length.ts'
+import type { CutStep } from '../../units/round.ts'
 import type { PlanContext } from '../context.ts'
 import type { BodyShape } from '../shelves/body-shape.ts'
 
@@ -42,6 +44,54 @@ export function counterPieces(context: PlanContext, whole: Whole): readonly Coun
   return ends.slice(1).map((to, i) => pieceOf(context, whole, { from: ends[i] ?? nanometres(0), to, joinsOver }))
 }
 
+/** Length of a piece along the wall, between two joints or a joint and the end. */
+export const pieceBack = formula<{ from: Length; to: Length }, Length>(
+  {
+    id: 'counter.piece-back',
+    plain: 'from joint to joint, or to the end',
+    source: 'geometry',
+    units: { from: 'length', to: 'length' },
+  },
+  ({ from, to }) => less(to, from),
+)
+
+/** The piece at the front: longer or shorter by what its walled ends run off square. */
+export const pieceFront = formula<{ back: Length; leftEnd: Length; rightEnd: Length }, Length>(
+  {
+    id: 'counter.piece-front',
+    plain: 'length at the back + what each walled end runs off square',
+    source: 'geometry',
+    from: { back: pieceBack },
+    units: { leftEnd: 'length', rightEnd: 'length' },
+  },
+  ({ back, leftEnd, rightEnd }) => less(sum(back, rightEnd), leftEnd),
+)
+
+const joinedBoard = formula<{ back: Length; leftEnd: Length; rightEnd: Length }, Length>(
+  {
+    id: 'counter.piece-board',
+    plain: 'length at the back + what each walled end runs off square',
+    source: 'geometry',
+    from: { back: pieceBack },
+    units: { leftEnd: 'length', rightEnd: 'length' },
+  },
+  ({ back, leftEnd, rightEnd }) => sum(back, size(leftEnd), size(rightEnd)),
+)
+
+/** Length of the board a counter piece is cut from. */
+export const pieceRough = formula<{ board: Length; leftLong: Length; cut: CutStep }, Length>(
+  {
+    id: 'counter.rough-length',
+    plain: 'board it takes + left long, up to the cut step',
+    source: 'common practice, no source',
+    from: {
+      board: [joinedBoard, { id: 'body.extent' }, { id: 'body.length' }, { id: 'counter.flat-length' }],
+      leftLong: { id: 'top.long' },
+    },
+  },
+  ({ board, leftLong, cut }) => cut.up(sum(board, leftLong)),
+)
+
 function pieceOf(
   { figures, cut }: PlanContext,
   { body }: Whole,
@@ -52,14 +102,15 @@ function pieceOf(
   const joinsRight = to < body.back
   const leftEnd = joinsLeft ? nanometres(0) : body.offsetLeft
   const rightEnd = joinsRight ? nanometres(0) : less(sum(body.front, body.offsetLeft), body.back)
-  const back = less(to, from)
+  const back = joinsLeft || joinsRight ? pieceBack({ from, to }) : body.back
   const scribed = joinsLeft && joinsRight ? nanometres(0) : spare
-  const needed = joinsLeft || joinsRight ? sum(back, size(leftEnd), size(rightEnd), scribed) : sum(body.extent, spare)
+  const joined = joinsLeft || joinsRight
+  const board = joined ? joinedBoard({ back, leftEnd, rightEnd }) : body.extent
   return {
     from,
     back,
-    front: sum(back, rightEnd, nanometres(-leftEnd)),
-    roughLength: cut.up(needed),
+    front: joined ? pieceFront({ back, leftEnd, rightEnd }) : body.front,
+    roughLength: pieceRough({ board, leftLong: joined ? scribed : spare, cut }),
     joinsLeft,
     joinsRight,
     joinsOver,

@@ -1,19 +1,24 @@
+import { counterThickness } from '../../job/chapters/cabinets.ts'
+import { bow as bowField } from '../../job/chapters/wall.ts'
 import type { Contribution } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
+import { formula } from '../../things/formula.ts'
 import type { JointDraft } from '../../things/joint.ts'
 import type { Part } from '../../things/part.ts'
 import { type Length, less, longest, size, sum, ZERO } from '../../units/length.ts'
+import type { CutStep } from '../../units/round.ts'
 import { leafReach } from '../boxes/box-depth.ts'
 import type { Box } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { madePart } from '../made-part.ts'
 import { runPartMark } from '../marks.ts'
 import { mdf } from '../materials.ts'
+import { boxTopLine } from '../run/run-levels.ts'
 import type { Run, RunSide } from '../run/slot.ts'
-import { type BodyShape, squareBody } from '../shelves/body-shape.ts'
+import { type BodyShape, bodyLength, squareBody } from '../shelves/body-shape.ts'
 import { tapered } from '../shelves/taper.ts'
-import { counterBody, counterDepth } from './counter-body.ts'
-import { type CounterPiece, counterPieces } from './counter-pieces.ts'
+import { counterBody, counterDepth, mostCounter } from './counter-body.ts'
+import { type CounterPiece, counterPieces, pieceBack, pieceFront, pieceRough } from './counter-pieces.ts'
 import { endJointGaps } from './end-joint.ts'
 
 /** The boxes of one base run and what lies on them. */
@@ -24,13 +29,23 @@ export interface CounterOn {
   readonly gable: Length
 }
 
+/** Depth of the board a counter is cut from: its back edge is scribed to the wall's bow. */
+const roughCounter = formula<{ depth: Length; scribe: Length; hollow: Length; proud: Length; cut: CutStep }, Length>(
+  {
+    id: 'counter.rough-depth',
+    plain: 'depth + spare for scribing + the larger of hollow and hump of the back wall, up to the cut step',
+    source: 'common practice, no source',
+    from: { scribe: { id: 'back.scribe' }, hollow: bowField, proud: bowField },
+  },
+  ({ depth, scribe, hollow, proud, cut }) => cut.up(sum(depth, scribe, longest(hollow, proud))),
+)
+
 /** The counter of a run: parts in as few lengths as can be, and its joints to the walls. */
 export function counterOf(context: PlanContext, on: CounterOn): Contribution & { readonly body: BodyShape } {
   const body = bodyOf(context, on)
   const { bow } = on.run.wall
-  const roughDepth = context.cut.up(
-    sum(body.depth, context.figures.length('back.scribe'), longest(bow.hollow, bow.proud)),
-  )
+  const { figures, cut } = context
+  const roughDepth = roughCounter({ depth: body.depth, scribe: figures.length('back.scribe'), ...bow, cut })
   const boxJoints = on.boxes.slice(1).map((b) => b.x)
   const pieces = counterPieces(context, { body, thickness: on.thickness, roughDepth, boxJoints })
   return {
@@ -52,20 +67,44 @@ function bodyOf(context: PlanContext, { run, boxes, thickness, gable }: CounterO
   const { figures, cut } = context
   const [box] = boxes
   const { wall } = run
-  const inReturn = wall.kind === 'alcove' && wall.depth !== undefined
-  const depth = cut.down(
-    counterDepth({
-      box: box?.depth ?? figures.length('box.depth-flat'),
-      leaf: leafReach(context),
-      overhang: figures.length('counter.overhang'),
-      backGap: box?.backGap ?? figures.length('back.scribe'),
-      most: inReturn && wall.depth !== undefined ? less(wall.depth, figures.length('counter.wall-clear')) : undefined,
-    }),
-  )
+  const depth = counterDepth({
+    box: box?.depth ?? figures.length('box.depth-flat'),
+    leafReach: leafReach(context),
+    overhang: figures.length('counter.overhang'),
+    backGap: box?.backGap ?? figures.length('back.scribe'),
+    most:
+      wall.kind === 'alcove' && wall.depth !== undefined
+        ? mostCounter({ returnDepth: wall.depth, clear: figures.length('counter.wall-clear') })
+        : undefined,
+    cut,
+  })
   if (wall.kind === 'flat') return flatBody(context, run, gable, depth)
-  const recess = { wall, from: run.z1, to: sum(run.z1, thickness), depth, play: figures.length('shelf.play'), cut }
+  const to = upperFace({ boxTop: run.z1, thickness })
+  const recess = { wall, from: run.z1, to, depth, play: figures.length('shelf.play'), cut }
   return counterBody(recess, wall.lowestCeiling)
 }
+
+/** Height of the counter's upper face over the level line's zero. */
+const upperFace = formula<{ boxTop: Length; thickness: Length }, Length>(
+  {
+    id: 'counter.upper-face',
+    plain: 'top of the boxes + counter',
+    source: 'geometry',
+    from: { boxTop: boxTopLine, thickness: counterThickness },
+  },
+  ({ boxTop, thickness }) => sum(boxTop, thickness),
+)
+
+/** On a flat wall: over the run and its gables, with its overhang at each free end. */
+const flatCounter = formula<{ from: Length; to: Length }, Length>(
+  {
+    id: 'counter.flat-length',
+    plain: 'from the wall, or past the gable by the overhang, to the same at the other end',
+    source: 'common practice, no source',
+    units: { from: 'length', to: 'length' },
+  },
+  ({ from, to }) => less(to, from),
+)
 
 /** On a flat wall it reaches the wall where the run does, and overhangs each free end; no play. */
 function flatBody({ figures }: PlanContext, run: Run, gable: Length, depth: Length): BodyShape {
@@ -74,7 +113,7 @@ function flatBody({ figures }: PlanContext, run: Run, gable: Length, depth: Leng
   const atWall = ({ fit }: RunSide) => fit === 'filler' || fit === 'caulk'
   const x = atWall(run.left) ? ZERO : less(run.startX, beyond(run.left))
   const end = atWall(run.right) ? run.wall.width : sum(run.startX, run.width, beyond(run.right))
-  return squareBody({ x, length: less(end, x), depth })
+  return squareBody({ x, length: flatCounter({ from: x, to: end }), depth })
 }
 
 interface Laid {
@@ -122,6 +161,13 @@ function counterPart(context: PlanContext, on: CounterOn, { body, roughDepth, pi
       dz: thickness,
     },
     waitsFor: waitsOf(on),
+    from: {
+      length: [pieceBack, pieceFront, bodyLength, flatCounter],
+      width: counterDepth,
+      thickness: counterThickness,
+      roughLength: pieceRough,
+      roughWidth: roughCounter,
+    },
   })
 }
 

@@ -1,3 +1,4 @@
+import { carcassThickness } from '../../job/chapters/cabinets.ts'
 import { formula } from '../../things/formula.ts'
 import type { Part } from '../../things/part.ts'
 import { type Length, less, longest, shortest, sum } from '../../units/length.ts'
@@ -7,7 +8,12 @@ import type { PlanContext } from '../context.ts'
 import { madePart } from '../made-part.ts'
 import { runPartMark } from '../marks.ts'
 import { mdf, softwood } from '../materials.ts'
+import { runGap } from '../run/run-fit.ts'
+import { BOX_HEIGHTS } from '../run/run-levels.ts'
 import type { Run } from '../run/slot.ts'
+
+/** The gap a filler closes, in an alcove or on a flat wall. */
+const GAPS = [runGap, { id: 'runStart' }, { id: 'slot.flat-gap' }]
 
 /** Finished width of a scribed filler at one height: the gap there, less a hair for the scribe. */
 const fillerWidthAt = formula<{ gap: Length; fit: Length; cut: CutStep }, Length>(
@@ -15,8 +21,29 @@ const fillerWidthAt = formula<{ gap: Length; fit: Length; cut: CutStep }, Length
     id: 'filler.width',
     plain: 'front gap − scribe fit, to the nearest cut step',
     source: 'common practice, no source',
+    from: { gap: GAPS, fit: { id: 'scribe.fit' } },
   },
   ({ gap, fit, cut }) => cut.near(less(gap, fit)),
+)
+
+const roughLength = formula<{ boxHeight: Length; leftLong: Length; cut: CutStep }, Length>(
+  {
+    id: 'filler.rough-length',
+    plain: 'box height + left long, up to the cut step',
+    source: 'common practice, no source',
+    from: { boxHeight: BOX_HEIGHTS, leftLong: { id: 'top.long' } },
+  },
+  (of) => of.cut.up(sum(of.boxHeight, of.leftLong)),
+)
+
+const roughWidth = formula<{ gap: Length; spare: Length; cut: CutStep }, Length>(
+  {
+    id: 'filler.rough-width',
+    plain: 'widest front gap + spare for scribing, up to the cut step',
+    source: 'common practice, no source',
+    from: { gap: GAPS, spare: { id: 'scribe.spare' } },
+  },
+  ({ gap, spare, cut }) => cut.up(sum(gap, spare)),
 )
 
 export interface FillerAt {
@@ -61,8 +88,8 @@ function filler({ figures, cut, show }: PlanContext, at: FillerAt): Part {
     width,
     thickness,
     ...(foot === top ? {} : { taper: `${foot < top ? 'foot' : 'top'} ${show.length(shortest(foot, top))}` }),
-    roughLength: cut.up(sum(run.boxHeight, figures.length('top.long'))),
-    roughWidth: cut.up(sum(gapMost, figures.length('scribe.spare'))),
+    roughLength: roughLength({ boxHeight: run.boxHeight, leftLong: figures.length('top.long'), cut }),
+    roughWidth: roughWidth({ gap: gapMost, spare: figures.length('scribe.spare'), cut }),
     leaveLong: 'wall edge scribed on site; length trimmed at the top',
     material: mdf(thickness),
     shows: 'front face',
@@ -76,6 +103,7 @@ function filler({ figures, cut, show }: PlanContext, at: FillerAt): Part {
       dy: thickness,
       dz: run.boxHeight,
     },
+    from: { length: BOX_HEIGHTS, width: fillerWidthAt, thickness: carcassThickness, roughLength, roughWidth },
   })
 }
 
@@ -100,5 +128,6 @@ function batten({ figures }: PlanContext, at: FillerAt): Part {
       dy: width,
       dz: run.boxHeight,
     },
+    from: { length: BOX_HEIGHTS, width: { id: 'batten.width' }, thickness: carcassThickness },
   })
 }

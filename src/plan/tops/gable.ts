@@ -1,15 +1,19 @@
-import { edgeAt } from '../../geometry/edge.ts'
+import { carcassThickness } from '../../job/chapters/cabinets.ts'
 import type { Contribution } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
+import { formula } from '../../things/formula.ts'
 import type { CutOut } from '../../things/part.ts'
 import { type Length, less, sum, ZERO } from '../../units/length.ts'
+import type { CutStep } from '../../units/round.ts'
 import { leafReach } from '../boxes/box-depth.ts'
 import type { Box } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import { madePart } from '../made-part.ts'
 import { runPartMark } from '../marks.ts'
 import { mdf } from '../materials.ts'
+import { boxTopLine } from '../run/run-levels.ts'
 import type { Run } from '../run/slot.ts'
+import { floorReading } from '../survey/reading.ts'
 
 /** A free end of a run on a flat wall. */
 export interface GableAt {
@@ -21,14 +25,54 @@ export interface GableAt {
   readonly baseboardKept: boolean
 }
 
+const gableHeight = formula<{ boxTop: Length; drop: Length; cut: CutStep }, Length>(
+  {
+    id: 'gable.height',
+    plain: 'top of the boxes + floor drop there, to the nearest cut step',
+    source: 'geometry',
+    from: { boxTop: boxTopLine, drop: floorReading },
+  },
+  ({ boxTop, drop, cut }) => cut.near(sum(boxTop, drop)),
+)
+
+const gableDepth = formula<{ depth: Length; leafReach: Length }, Length>(
+  {
+    id: 'gable.depth',
+    plain: 'box depth + leaf with its bumper',
+    source: 'common practice, no source',
+    from: { depth: { id: 'box.depth' } },
+  },
+  (of) => sum(of.depth, of.leafReach),
+)
+
+const roughHeight = formula<{ height: Length; spare: Length; cut: CutStep }, Length>(
+  {
+    id: 'gable.rough-height',
+    plain: 'height + spare at the foot, up to the cut step',
+    source: 'common practice, no source',
+    from: { spare: { id: 'gable.foot-spare' } },
+  },
+  ({ height, spare, cut }) => cut.up(sum(height, spare)),
+)
+
+const roughDepth = formula<{ depth: Length; spare: Length; cut: CutStep }, Length>(
+  {
+    id: 'gable.rough-depth',
+    plain: 'depth + spare for scribing, up to the cut step',
+    source: 'common practice, no source',
+    from: { depth: gableDepth, spare: { id: 'scribe.spare' } },
+  },
+  ({ depth, spare, cut }) => cut.up(sum(depth, spare)),
+)
+
 /** The finished panel at a free end: from the floor to the counter, flush with the door faces, scribed to floor and wall. */
 export function gableOf(context: PlanContext, at: GableAt): Contribution {
   const { figures, cut } = context
   const { run, box, thickness } = at
   const x = at.side === 'left' ? less(run.startX, thickness) : sum(run.startX, run.width)
-  const drop = edgeAt(run.wall.floor, x)
-  const length = cut.near(sum(run.z1, drop))
-  const width = sum(box.depth, leafReach(context))
+  const drop = floorReading({ edge: run.wall.floor, at: x })
+  const length = gableHeight({ boxTop: run.z1, drop, cut })
+  const width = gableDepth({ depth: box.depth, leafReach: leafReach(context) })
   const waitsFor: readonly QuestionKey[] = [...run.waitsFor, ...run.wall.waits.floor, ...run.wall.waits.depth]
   const part = madePart({
     id: `${run.bay.id}/gable-${at.side}`,
@@ -39,8 +83,8 @@ export function gableOf(context: PlanContext, at: GableAt): Contribution {
     length,
     width,
     thickness,
-    roughLength: cut.up(sum(length, figures.length('gable.foot-spare'))),
-    roughWidth: cut.up(sum(width, figures.length('scribe.spare'))),
+    roughLength: roughHeight({ height: length, spare: figures.length('gable.foot-spare'), cut }),
+    roughWidth: roughDepth({ depth: width, spare: figures.length('scribe.spare'), cut }),
     leaveLong: 'foot scribed to the floor, back edge to the wall',
     material: mdf(thickness),
     shows: 'outer face, front edge',
@@ -59,6 +103,13 @@ export function gableOf(context: PlanContext, at: GableAt): Contribution {
       dz: length,
     },
     waitsFor,
+    from: {
+      length: gableHeight,
+      width: gableDepth,
+      thickness: carcassThickness,
+      roughLength: roughHeight,
+      roughWidth: roughDepth,
+    },
   })
   const scribed = figures.length('scribe.fit')
   const joint = {

@@ -1,5 +1,6 @@
 import { type Contribution, merged } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
+import { within } from '../../things/formula.ts'
 import { type Length, sum } from '../../units/length.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
@@ -28,9 +29,10 @@ export interface TopPlan {
 /** Counters, gables and wall fillers. */
 export function topsAndEnds(context: PlanContext, slots: Slots, boxes: BoxPlan): TopPlan {
   const thickness = counterThicknessOf(context, slots.runs)
+  const { baseboardKept } = slots.levels
   const built = slots.runs.map((run) => {
     const here = boxes.boxes.filter((b) => b.run === run)
-    return topOfRun(context, { run, boxes: here, plan: boxes, baseboardKept: slots.levels.baseboardKept }, thickness)
+    return within(run.bay.id, () => topOfRun(context, { run, boxes: here, plan: boxes, baseboardKept }, thickness))
   })
   return {
     counterTop: new Map(built.map((b) => [b.run.bay.id, b.top])),
