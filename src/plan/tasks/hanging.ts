@@ -44,7 +44,7 @@ function hanging(load: Workload): TaskDraft {
 function insides(load: Workload): TaskDraft {
   const { show } = load
   const { boxes } = load.built.boxes
-  const { leaves, drawers, drawerMake } = load.built.fronts
+  const { leaves, drawers } = load.built.fronts
   const fronts = leaves.length + drawers.length
   const handles = handleOf(load.context).handle.holes === 0 ? 0 : drawers.length
   return {
@@ -60,8 +60,8 @@ function insides(load: Workload): TaskDraft {
     setOut: [
       ...boxes.filter((b) => b.looseShelves > 0).map((b) => `${b.mark}: loose shelves, ${b.looseShelves}.`),
       ...drawers.map(
-        ({ mark, body }) =>
-          `${mark}: slide ${show.withUnit(body.length)}, screw line ${show.withUnit(body.slideLine)} above the lower edge of the box${checkWords(drawerMake?.known ?? 'generic', 'slide')}.`,
+        ({ mark, box, number, body }) =>
+          `${mark}: into ${box.mark}, drawer ${number} from the top, on slides of ${show.withUnit(body.length)}.`,
       ),
     ],
     checks: [

@@ -67,8 +67,11 @@ function boxMaking(load: Workload): TaskDraft {
       ...boxes.map((b) => `${b.mark}: ${lengths(load, b.width, b.height, b.depth)} outside.`),
       ...drawers.map(
         ({ mark, box, body }) =>
-          `${mark}: drawer box ${lengths(load, body.width, body.height, body.length)} outside; its slides in ${box.mark}, screw line ${load.show.withUnit(body.slideLine)} above the lower edge of the box${checkWords(drawerMake?.known ?? 'generic', 'slide')}.`,
+          `${mark}: drawer box ${lengths(load, body.width, body.height, body.length)} outside; its slides in ${box.mark}, screw line ${load.show.withUnit(body.slideLine)} above its lower edge.`,
       ),
+      ...(drawers.length > 0 && drawerMake?.known === 'generic'
+        ? [`Screw lines of the slides and the drawer boxes’ widths${checkWords('generic', 'slide')}.`]
+        : []),
     ],
     checks: [
       ...(boxes.length === 0 ? [] : ['Diagonals of each box equal before the back goes on.', 'Front edges flush.']),
