@@ -55,7 +55,9 @@ function breastWords(plan: Plan, bay: NamedBay): readonly string[] {
   return [
     ...(mantel === undefined
       ? []
-      : [`a painted mantel ${withUnit(mantel.length)} long, its top at ${withUnit(mantel.top)}`]),
+      : [
+          `a painted mantel ${withUnit(mantel.length)} long${mantel.legs === undefined ? '' : ' on two legs'}, its top at ${withUnit(mantel.top)}`,
+        ]),
     ...(breast.paintedFace > 0 ? ['the old masonry face painted'] : []),
   ]
 }

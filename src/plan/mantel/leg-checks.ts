@@ -7,7 +7,7 @@ import type { BreastWall } from '../survey/survey.ts'
 import { piecesTooClose, type TooClose, woodTooClose } from './clearance.ts'
 import type { Firebox } from './firebox.ts'
 import { mostText } from './mantel-checks.ts'
-import { bothLegs, inZone, legId, legPieces, type MantelLegs } from './mantel-legs.ts'
+import { bothLegs, inZone, legId, legPieces, type MantelLegs, widestLeg } from './mantel-legs.ts'
 import { legInHearthZone, legNotBuildable } from './mantel-messages.ts'
 import type { MantelSize } from './mantel-size.ts'
 
@@ -40,7 +40,7 @@ function tooClose(context: PlanContext, { bay }: BreastWall, fire: Firebox, on: 
     (a, b) => allowed(a) - allowed(b),
   )
   if (worst === undefined) return []
-  const fixes = [...shallowerLegs(context, bay, on.size, worst), noLegs(bay)]
+  const fixes = [...shallowerLegs(context, bay, on.size, worst), ...narrowerLegs(context, bay, fire, on), noLegs(bay)]
   return [
     raise(
       woodTooClose,
@@ -56,7 +56,7 @@ function tooClose(context: PlanContext, { bay }: BreastWall, fire: Firebox, on: 
         distance: show.withUnit(worst.distance),
         most: mostText(context, worst),
         rule: worst.rule.says,
-        nearest: `${sentence(fixes)}; a narrower leg stands further from the opening. The local code and the manual may ask for more.`,
+        nearest: `${sentence(fixes)}. The local code and the manual may ask for more.`,
       },
     ),
   ]
@@ -79,6 +79,24 @@ function shallowerLegs(
   return value < panel
     ? []
     : [{ says: `legs ${show.withUnit(value)} out`, answers: [{ key: questionKey(bay.id, legDepth), value }] }]
+}
+
+/** A leg's outer edge stays under the end of the frieze: a narrower one stands further from the opening. */
+function narrowerLegs(
+  context: PlanContext,
+  bay: BreastWall['bay'],
+  fire: Firebox,
+  { size, legs }: WithLegs,
+): readonly Fix[] {
+  const value = widestLeg(context, fire, size, { most: legs.width, standsOut: legs.standsOut })
+  return value === undefined || value < times(size.panel, 2)
+    ? []
+    : [
+        {
+          says: `legs ${context.show.withUnit(value)} wide`,
+          answers: [{ key: questionKey(bay.id, legWidth), value }],
+        },
+      ]
 }
 
 const noLegs = (bay: BreastWall['bay']): Fix => ({

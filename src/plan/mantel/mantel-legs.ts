@@ -84,16 +84,28 @@ const sidesOf = ({ beamX, beamLength }: MantelBeam, width: Length) => [
   { side: 'right' as const, x: less(sum(beamX, beamLength), width) },
 ]
 
-/** The widest leg up to the usual that leaves a bare board its distance from the opening, on the cut step. */
-function suggestedWidth({ figures, cut }: PlanContext, fire: Firebox, beam: MantelBeam) {
-  const usual = figures.length('leg.width')
+function suggestedWidth(context: PlanContext, fire: Firebox, beam: MantelBeam) {
+  const usual = context.figures.length('leg.width')
   const because = 'the usual width, no nearer to the opening than a flat board may stand'
-  const smallest = legWidth.entry.kind === 'length' ? legWidth.entry.range[figures.units][0] : usual
-  const fits = (width: Length) => mostOut(fire, beam, width) >= beam.panel
-  const steps = Math.max(0, Math.floor((usual - smallest) / cut.step))
-  const widths = Array.from({ length: steps + 1 }, (_, i) => cut.down(less(usual, times(cut.step, i))))
-  return { value: widths.find(fits) ?? smallest, because }
+  const value = widestLeg(context, fire, beam, { most: usual, standsOut: beam.panel })
+  return { value: value ?? smallestLeg(context), because }
 }
+
+/** The widest leg, on the cut step, that may stand out this far; undefined when none of them may. */
+export function widestLeg(
+  context: PlanContext,
+  fire: Firebox,
+  beam: MantelBeam,
+  of: { readonly most: Length; readonly standsOut: Length },
+): Length | undefined {
+  const { cut } = context
+  const steps = Math.max(0, Math.floor((of.most - smallestLeg(context)) / cut.step))
+  const widths = Array.from({ length: steps + 1 }, (_, i) => cut.down(less(of.most, times(cut.step, i))))
+  return widths.find((width) => mostOut(fire, beam, width) >= of.standsOut)
+}
+
+const smallestLeg = ({ figures }: PlanContext): Length =>
+  legWidth.entry.kind === 'length' ? legWidth.entry.range[figures.units][0] : ZERO
 
 function depthSuggestion({ figures, cut }: PlanContext, fire: Firebox, beam: MantelBeam, width: Length) {
   const value = suggestedLegDepth({

@@ -65,6 +65,9 @@ describe('a flat leg 7 1/2 beside the opening', () => {
     expect(stop?.fixes[0]?.answers).toEqual([{ key: 'a.legDepth', value: in_(0, 15, 16) }])
     expect(stops(withAnswer(deep, legDepth, 'a', in_(0, 15, 16)))).toEqual([])
     expect(stops(withAnswer(deep, mantelLegs, 'a', false))).toEqual([])
+    // 8 in away 1 in may stand out: the leg loses half an inch of its width.
+    expect(stop?.fixes[1]?.answers).toEqual([{ key: 'a.legWidth', value: in_(5, 1, 2) }])
+    expect(stops(withAnswer(deep, legWidth, 'a', in_(5, 1, 2)))).toEqual([])
   })
 
   it('is one board each side, packed out 1/8, left long at the foot', () => {
