@@ -47,6 +47,9 @@ describe('panel layouts of a job', () => {
     expect(messages[0]).toMatchObject({ code: 'S16', weight: 'stop', part: 'a/counter' })
     expect(messages[0]?.short).toContain('L-T1 counter')
     expect(messages[0]?.why).toContain('2600 × 400 mm; MDF 25 mm, double-refined holds at most 2430 × 1210 mm')
+    // Two pieces of 1300, or 2600 + 2 × 5 and 400 + 2 × 5 of sheet: by hand.
+    expect(messages[0]?.todo).toContain('2 pieces end to end, jointed at 1300 mm')
+    expect(messages[0]?.todo).toContain('a sheet of at least 2610 × 410 mm')
   })
 
   it('grain that may not turn: too wide across is a stop, without grain it turns', () => {
