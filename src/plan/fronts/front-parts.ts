@@ -1,4 +1,4 @@
-import type { FrontKind, LeafPiece } from '../../kinds/front/contract.ts'
+import type { FrontKind, LeafPiece, LeafSize } from '../../kinds/front/contract.ts'
 import type { Part } from '../../things/part.ts'
 import { type Length, sum } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -24,8 +24,12 @@ export interface FrontMake {
 export function frontParts(context: PlanContext, make: FrontMake, front: Front, words: FrontWords): readonly Part[] {
   const { width, height, thickness, from } = front
   const size = { width, height, thickness, from, frame: make.frame, figures: context.figures }
-  return make.kind.pieces(size).map((piece) => piecePart(context, front, piece, words))
+  return piecesThatAre(make.kind, size).map((piece) => piecePart(context, front, piece, words))
 }
+
+/** The pieces of a front; a frame wider than its front leaves none for a panel, which a stop says. */
+export const piecesThatAre = (kind: FrontKind, size: LeafSize): readonly LeafPiece[] =>
+  kind.pieces(size).filter(({ length, width }) => length > 0 && width > 0)
 
 function piecePart(context: PlanContext, front: Front, piece: LeafPiece, words: FrontWords): Part {
   const { show } = context

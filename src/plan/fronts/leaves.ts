@@ -8,6 +8,7 @@ import { pieceMass } from '../fixings/masses.ts'
 import { boxPartMark } from '../marks.ts'
 import type { CupFigures, HandleChoice } from './door-choices.ts'
 import type { Face } from './face.ts'
+import { piecesThatAre } from './front-parts.ts'
 import type { Leaf } from './fronts.ts'
 import { handleHoles } from './handles.ts'
 import { armFor, cupCentres, cupsClearOf, hingeCount, hingeOverlay, mostHinges } from './hinges.ts'
@@ -127,7 +128,7 @@ export function massOfFront(
   size: Pick<LeafSize, 'width' | 'height' | 'from'>,
 ): Mass {
   const density = figures.number('density.mdf')
-  const pieces = make.kind.pieces({ ...size, thickness: make.thickness, frame: make.frame, figures })
+  const pieces = piecesThatAre(make.kind, { ...size, thickness: make.thickness, frame: make.frame, figures })
   return leafMass({
     pieceMasses: pieces.map(({ length, width, thickness }) => pieceMass({ length, width, thickness, density })),
   })
