@@ -55,6 +55,9 @@ function front(at: LegAt): Part {
     shows: 'front face and both edges',
     details: [
       `Outer edge under the end of the frieze; stands ${show.withUnit(legs.standsOut)} out of the face, on the ${leg.foot}.`,
+      ...(straddles(at)
+        ? ['Its foot reaches over the hearth’s edge: scribed over it where the stone stands higher.']
+        : []),
       ...(packed ? [`Packed out ${show.withUnit(legs.return)} from the face with strips that do not burn.`] : []),
       `Anchored into the masonry’s bricks, none in joints; the long edges scribed or closed with caulk.`,
     ],
@@ -63,6 +66,9 @@ function front(at: LegAt): Part {
     from: { length: legHeight, width: legWidth, thickness: mantelThickness, roughLength: legRoughLength },
   })
 }
+
+/** Part of the leg stands on the stone, part beyond it. */
+const straddles = ({ leg, legs }: LegAt): boolean => leg.offHearth.side > 0 && leg.offHearth.side < legs.width
 
 function sides(at: LegAt): Part {
   const { context, size, leg, legs } = at

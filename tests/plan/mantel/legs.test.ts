@@ -102,7 +102,9 @@ describe('a leg with sides', () => {
     expect(inInches(piecesOf(boxed.put(hearthTop, 'a', in_(2)).job, 'left')[0]!.length)).toBe(38)
     // Short of the leg's outer edge the hearth does not carry it: it stands on the floor.
     const short = boxed.put(hearthTop, 'a', in_(2)).put(hearth, 'a', [in_(20), in_(13), in_(13)])
-    expect(inInches(piecesOf(short.job, 'left')[0]!.length)).toBe(40)
+    const [front] = piecesOf(short.job, 'left')
+    expect(inInches(front!.length)).toBe(40)
+    expect(front!.details.join(' ')).toContain('over the hearth’s edge')
   })
   it('in millimetres', () => {
     const metric = wallOf('metric', ['breast'])
