@@ -1,11 +1,12 @@
 import { crownFate } from '../../job/chapters/cabinets.ts'
-import { shelfCount } from '../../job/chapters/shelves.ts'
+import { shelfCount, shelfThickness } from '../../job/chapters/shelves.ts'
 import { ceiling, crown } from '../../job/chapters/wall.ts'
 import { formula } from '../../things/formula.ts'
 import { type Length, less, longest, nanometres, shortest, sum, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { lookAt } from '../settle.ts'
 import type { RunnableWall } from '../survey/survey.ts'
+import { OFFERED_THICKNESSES } from './shelf-strength.ts'
 
 /** The height there is for shelves in one bay. */
 export interface ShelfRoom {
@@ -39,13 +40,18 @@ const highestShelf = formula(
   }): Length => shortest(of.reach, less(of.ceiling, of.crown, of.headroom)),
 )
 
+const STANDS_BELOW = [{ id: 'counter.top' }, { id: 'levels.box-top' }]
+
+/** The thickness chosen, or while the shelves are counted the thickest offered. */
+const THICKNESSES = [shelfThickness, ...OFFERED_THICKNESSES]
+
 /** First shelf of a bay without a mantel line: clear of the counter. */
 const firstOverCounter = formula(
   {
     id: 'shelf.first',
     plain: 'highest counter below + first clear + shelf thickness',
     source: 'common practice, no source',
-    from: { below: { id: 'counter.top' }, firstClear: { id: 'shelf.first-clear' } },
+    from: { below: STANDS_BELOW, firstClear: { id: 'shelf.first-clear' }, shelfThickness: THICKNESSES },
   },
   (of: { readonly below: Length; readonly firstClear: Length; readonly shelfThickness: Length }): Length =>
     sum(of.below, of.firstClear, of.shelfThickness),
@@ -122,7 +128,7 @@ const shelvesThatFit = formula(
     plain: '1 + (last − first) / (least clear opening + shelf thickness), down to a whole number',
     source: 'common practice, no source',
     gives: 'count',
-    from: { ...FIRST, clear: { id: 'shelf.clear-least' } },
+    from: { ...FIRST, clear: { id: 'shelf.clear-least' }, shelfThickness: THICKNESSES },
   },
   (of: {
     readonly first: Length

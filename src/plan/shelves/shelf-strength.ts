@@ -3,11 +3,17 @@ import { formula } from '../../things/formula.ts'
 import { inches, type Length, longest, over, ratio, shortest } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 
-const OFFERED = ['shelf.thickness-1', 'shelf.thickness-2', 'shelf.thickness-3', 'shelf.thickness-4'] as const
+/** Figures of the thicknesses offered, thinnest first. */
+export const OFFERED_THICKNESSES = [
+  { id: 'shelf.thickness-1' },
+  { id: 'shelf.thickness-2' },
+  { id: 'shelf.thickness-3' },
+  { id: 'shelf.thickness-4' },
+] as const
 
 /** Thicknesses offered, thinnest first. */
 export const offeredThicknesses = ({ figures }: PlanContext): readonly Length[] =>
-  OFFERED.map((id) => figures.length(id))
+  OFFERED_THICKNESSES.map(({ id }) => figures.length(id))
 
 /** Load on a shelf, Pa. */
 export const shelfPressure = ({ figures }: PlanContext, load: 'books' | 'ornaments'): number =>
@@ -73,9 +79,12 @@ const INCH = inches(1)
 /** Allowable withdrawal of a wood screw from side grain, lb. */
 export const withdrawal = formula<{ constant: number; gravity: number; diameter: number; inWood: number }, number>(
   {
-    id: 'screw.withdrawal',
-    plain: '2850 × G² × diameter × length in the wood',
+    id: 'screw.withdrawal-allowed',
+    plain: '2850 × G² × diameter × length in the wood; pounds and inches',
     source: 'NDS, wood screws in withdrawal',
+    gives: 'number',
+    from: { constant: { id: 'screw.withdrawal' }, gravity: { id: 'gravity.spruce' } },
+    units: { diameter: 'number', inWood: 'number' },
   },
   ({ constant, gravity, diameter, inWood }) => constant * gravity ** 2 * diameter * inWood,
 )

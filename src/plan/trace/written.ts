@@ -99,8 +99,8 @@ function entryQuantity(entry: Entry): Quantity | string {
 export function writtenAnswer(writer: Writer, field: Pick<Field, 'entry'>, value: unknown): string {
   const { entry } = field
   if (entry.kind === 'choice') return entry.options.find((o) => o.id === value)?.says ?? String(value)
-  if (Array.isArray(value) && value.every((v) => typeof v === 'number'))
-    return value.map((v, i) => [...labelOf(entry, i), written(writer, v, 'length')].join(' ')).join(', ')
+  if (Array.isArray(value) && value.every((v): v is Length => typeof v === 'number'))
+    return value.map((v, i) => [...labelOf(entry, i), writer.show.length(v)].join(' ')).join(', ')
   if (Array.isArray(value)) return `${value.length} ${value.length === 1 ? 'row' : 'rows'}`
   return written(writer, value, entryQuantity(entry))
 }
