@@ -10,6 +10,7 @@ import type { PlanContext } from '../context.ts'
 import { alcoveWall } from './alcove-survey.ts'
 import { breastWall } from './breast-survey.ts'
 import { flatWall } from './flat-survey.ts'
+import { pointsOutside } from './points-outside.ts'
 import { unusableSurvey } from './survey-messages.ts'
 
 /** What all kinds of bay have. */
@@ -104,7 +105,15 @@ export function survey(context: PlanContext): Survey {
     return { next: sum(done.next, here.wall.width), bays: [...done.bays, here] }
   }, start)
   const walls = bays.map((b, i) => besideBreasts(b.wall, [bays[i - 1]?.wall, bays[i + 1]?.wall]))
-  return { walls, messages: [...bays.flatMap((b) => b.messages), ...noHighestPoint(context, walls)] }
+  const runs = walls.filter((w): w is RunnableWall => w.kind !== 'breast')
+  return {
+    walls,
+    messages: [
+      ...bays.flatMap((b) => b.messages),
+      ...runs.flatMap((wall) => pointsOutside(context, wall)),
+      ...noHighestPoint(context, walls),
+    ],
+  }
 }
 
 /** A flat wall beside a breast knows how far that stands out, and waits for its measurement. */

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import { edgeAt } from '../../../src/geometry/edge.ts'
-import { bays, floor, returns, squareLeft, squareRight, widths } from '../../../src/job/chapters/wall.ts'
+import {
+  bays,
+  floor,
+  returns,
+  squareLeft,
+  squareRight,
+  studs,
+  wallKind,
+  widths,
+} from '../../../src/job/chapters/wall.ts'
 import { withAnswer } from '../../../src/job/job.ts'
 import type { AlcoveWall } from '../../../src/plan/survey/survey.ts'
 import { survey } from '../../../src/plan/survey/survey.ts'
@@ -92,6 +101,16 @@ describe('the wall as measured', () => {
     ['no highest point of the floor', alcove.put(floor, 'a', [{ x: ZERO, drop: mm(3) }]).job, 'S20'],
   ])('%s', (_words, job, code) => {
     expect(codes(job)).toContain(code)
+  })
+
+  it.each([
+    ['a stud', alcove.put(studs, 'a', [mm(400), mm(1300)]).job],
+    ['a floor point', alcove.put(floor, 'a', [{ x: mm(1400), drop: ZERO }]).job],
+  ])('asks about %s beyond the right end, and keeps still where the width is not measured', (_words, job) => {
+    const wide = withAnswer(withAnswer(job, wallKind, 'a', 'studs'), widths, 'a', [row(0, 1200, 1200, 0)])
+    expect(codes(wide)).toContain('C1')
+    expect(codes(withAnswer(wide, widths, 'a', [row(0, 1400, 1400, 0)]))).not.toContain('C1')
+    expect(codes(job)).not.toContain('C1')
   })
 
   it('takes a return of 0 for a room wall that goes on', () => {
