@@ -14,7 +14,7 @@ interface Reading {
 const PLACES: readonly Ref[] = [
   { id: 'levels.plinth' },
   { id: 'levels.box-top' },
-  { id: 'counter.upper-face' },
+  { id: 'counter.top' },
   { id: 'shelf.heights' },
   { id: 'shelf.lower-face' },
   { id: 'slot.start' },

@@ -79,15 +79,15 @@ function bodyOf(context: PlanContext, { run, boxes, thickness, gable }: CounterO
     cut,
   })
   if (wall.kind === 'flat') return flatBody(context, run, gable, depth)
-  const to = upperFace({ boxTop: run.z1, thickness })
+  const to = counterTop({ boxTop: run.z1, thickness })
   const recess = { wall, from: run.z1, to, depth, play: figures.length('shelf.play'), cut }
   return counterBody(recess, wall.lowestCeiling)
 }
 
 /** Height of the counter's upper face over the level line's zero. */
-const upperFace = formula<{ boxTop: Length; thickness: Length }, Length>(
+export const counterTop = formula<{ boxTop: Length; thickness: Length }, Length>(
   {
-    id: 'counter.upper-face',
+    id: 'counter.top',
     plain: 'top of the boxes + counter',
     source: 'geometry',
     from: { boxTop: boxTopLine, thickness: counterThickness },

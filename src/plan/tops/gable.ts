@@ -2,7 +2,8 @@ import { carcassThickness } from '../../job/chapters/cabinets.ts'
 import type { Contribution } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
 import { formula } from '../../things/formula.ts'
-import type { CutOut } from '../../things/part.ts'
+import type { JointDraft } from '../../things/joint.ts'
+import type { CutOut, Part } from '../../things/part.ts'
 import { type Length, less, sum, ZERO } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
 import { leafReach } from '../boxes/box-depth.ts'
@@ -111,11 +112,15 @@ export function gableOf(context: PlanContext, at: GableAt): Contribution {
       roughWidth: roughDepth,
     },
   })
+  return { parts: [{ ...part, cutOuts: notch(at) }], joints: [wallJoint(context, at, part)], messages: [] }
+}
+
+function wallJoint({ figures }: PlanContext, { run, side }: GableAt, { length, waitsFor }: Part): JointDraft {
   const scribed = figures.length('scribe.fit')
-  const joint = {
-    id: `${run.bay.id}/gable-${at.side}`,
+  return {
+    id: `${run.bay.id}/gable-${side}`,
     bay: run.bay.id,
-    where: `gable, ${at.side} end, to the wall`,
+    where: `gable, ${side} end, to the wall`,
     length,
     gap1: scribed,
     gap2: scribed,
@@ -123,8 +128,7 @@ export function gableOf(context: PlanContext, at: GableAt): Contribution {
     colour: 'wall',
     twoColours: true,
     waitsFor,
-  } as const
-  return { parts: [{ ...part, cutOuts: notch(at) }], joints: [joint], messages: [] }
+  }
 }
 
 const keptBoard = ({ run, baseboardKept }: GableAt) =>

@@ -1,11 +1,11 @@
 import { type Contribution, merged } from '../../things/contribution.ts'
 import type { QuestionKey } from '../../things/field.ts'
 import { within } from '../../things/formula.ts'
-import { type Length, sum } from '../../units/length.ts'
+import type { Length } from '../../units/length.ts'
 import type { Box, BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import type { Run, Slots } from '../run/slot.ts'
-import { counterOf } from './counter.ts'
+import { counterOf, counterTop } from './counter.ts'
 import { counterThicknessOf } from './counter-thickness.ts'
 import { fillerParts } from './fillers.ts'
 import { gableOf } from './gable.ts'
@@ -56,7 +56,7 @@ function topOfRun(context: PlanContext, on: RunTop, counterPanel: Length | undef
   if (boxes.length === 0)
     return {
       run,
-      top: sum(run.z1, ...(thickness === undefined ? [] : [thickness])),
+      top: thickness === undefined ? run.z1 : counterTop({ boxTop: run.z1, thickness }),
       span: bare,
       contribution: merged(),
     }
@@ -65,7 +65,7 @@ function topOfRun(context: PlanContext, on: RunTop, counterPanel: Length | undef
   const made = counterOf(context, { run, boxes, thickness, gable: on.plan.carcassThickness })
   return {
     run,
-    top: sum(run.z1, thickness),
+    top: counterTop({ boxTop: run.z1, thickness }),
     span: { x: made.body.x, length: made.body.back },
     contribution: merged(made, ends),
   }
