@@ -85,7 +85,7 @@ export const coatingRows = (): readonly FigureRow[] =>
         says: `${coat.product}, ${says}`,
       })
       return [
-        { ...named('coats', 'how many coats'), value: coat.coats, unit: '1', least: 1, most: MOST_COATS },
+        { ...named('coats', 'how many coats'), value: coat.coats, unit: 'coat', least: 1, most: MOST_COATS },
         { ...named('wet-film', 'wet film of one coat'), value: coat.wetMicrons, unit: 'µm' },
         { ...named('recoat-least', 'least hours to the next coat'), value: coat.recoatHoursLeast, unit: 'h' },
         {

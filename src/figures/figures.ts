@@ -17,8 +17,6 @@ export interface Figures {
   readonly row: (id: string) => FigureRow
   /** The rows that are the person's own in this job, in the order of their ids. */
   readonly own: readonly FigureRow[]
-  /** Runs `work`; with the first figure of the person's own that it read. */
-  readonly ownReadBy: <T>(work: () => T) => { readonly result: T; readonly own: FigureRow | undefined }
 }
 
 /** Lengths of published rows, read once a process. What is a person's own is read for each job anew. */
@@ -28,14 +26,12 @@ const published: Readonly<Record<UnitSystem, Map<string, Length>>> = { inch: new
 export function figuresIn(units: UnitSystem, own: OwnFigures = {}): Figures {
   const rows = publishedRows()
   const mine = ownRows(own, rows)
-  let ownRead: FigureRow | undefined
   const row = (id: string): FigureRow => {
     const found = mine.get(id) ?? rows.get(id)
     if (found === undefined) throw new Error(`No figure ${id} in shared/figures.`)
     return found
   }
   const noted = <V extends Length | number>(id: string, value: V): V => {
-    ownRead ??= mine.get(id)
     noteFigure(row(id), value)
     return value
   }
@@ -45,14 +41,6 @@ export function figuresIn(units: UnitSystem, own: OwnFigures = {}): Figures {
     own: [...mine.values()],
     length: (id) => noted(id, mine.has(id) ? lengthOf(row(id), units) : publishedLength(row(id), units)),
     number: (id) => noted(id, numberOf(row(id), units)),
-    ownReadBy: (work) => {
-      const before = ownRead
-      ownRead = undefined
-      const result = work()
-      const own = ownRead
-      ownRead = before ?? own
-      return { result, own }
-    },
   }
 }
 

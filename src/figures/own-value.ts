@@ -19,12 +19,19 @@ export function ownValueFault(
     return [
       `"${field}": ${words(own)} cannot be meant: published is ${words(published)}, and it may be from ${bound(least, published, unit)} to ${bound(most, published, unit)}.`,
     ]
+  if (typeof now === 'number' && typeof own === 'number' && isWhole(row) && !Number.isInteger(now))
+    return [`"${field}": ${words(own)} is not whole: write ${Math.floor(now)} or ${Math.ceil(now)}.`]
   const unsafe = row.safe === 'more' ? now < before : row.safe === 'less' && now > before
   if (!unsafe) return []
   return [
     `"${field}": ${words(own)} is ${row.safe === 'more' ? 'less' : 'more'} than the published ${words(published)} (${row.source}). This figure changes only to the safe side: write ${words(published)} or ${row.safe}, or take it out. Local code, the appliance manual and licensed practice govern.`,
   ]
 }
+
+/** What is counted comes whole. */
+const WHOLE = ['cents', 'day', 'days', 'working days', 'year', 'piece', 'pieces', 'coat']
+
+const isWhole = (row: FigureRow): boolean => 'unit' in row && WHOLE.includes(row.unit)
 
 /** A length in nanometres, a number as it is. */
 const measureOf = (value: Value): number | undefined => (typeof value === 'number' ? value : lengthWritten(value))

@@ -1,19 +1,34 @@
-import type { Figures } from '../figures/figures.ts'
-import type { Settle, Suggestion } from './settle.ts'
+import { fieldById } from '../job/fields.ts'
+import { type Job, withOwnFigures } from '../job/job.ts'
+import { unrecorded } from '../things/formula.ts'
+import type { Used } from '../things/used.ts'
+import type { PlanContext } from './context.ts'
+import type { Settle } from './settle.ts'
 
-/** The same reader of answers: what it suggests out of a figure of the person's own says so, with their reason. */
-export function withOwnSuggestions(settle: Settle, figures: Figures): Settle {
-  if (figures.own.length === 0) return settle
-  const marked =
-    <T>(suggest: () => Suggestion<T>) =>
-    (): Suggestion<T> => {
-      const { result, own } = figures.ownReadBy(suggest)
-      return own === undefined ? result : { ...result, origin: 'yours', because: `${result.because} (${own.source})` }
-    }
-  return {
-    used: settle.used,
-    asked: settle.asked,
-    choice: (field, bay, suggest) => settle.choice(field, bay, marked(suggest)),
-    measured: (field, bay, assume) => settle.measured(field, bay, marked(assume)),
-  }
+/**
+ * What was used for each question, with the person's own marked: a suggestion that would be another one with the published
+ * figures. `usedIn` gives what a plan of a job uses. What nobody has measured yet stays assumed.
+ */
+export function ownMarked(
+  { job, figures, settle }: PlanContext,
+  usedIn: (published: Job) => Settle['used'],
+): Settle['used'] {
+  if (figures.own.length === 0) return settle.used
+  const published = unrecorded(() => usedIn(withOwnFigures(job, {})))
+  return new Map(
+    [...settle.used].map(([key, used]) => [key, isOwn(used, published.get(key)) ? yours(used) : used] as const),
+  )
 }
+
+function isOwn(used: Used, published: Used | undefined): boolean {
+  const measured = fieldById(used.key.slice(used.key.indexOf('.') + 1))?.missing !== 'suggest'
+  if (published === undefined || measured) return false
+  return JSON.stringify(used.suggested) !== JSON.stringify(published.suggested)
+}
+
+const yours = (used: Used): Used => ({
+  ...used,
+  origin: used.origin === 'answered' ? 'answered' : 'yours',
+  suggestedOrigin: 'yours',
+  because: `${used.because}; by your own figures`,
+})

@@ -39,6 +39,8 @@ describe('a figure of a person’s own', () => {
       { value: 74 },
       'cannot be meant: published is 750 kg/m3, and it may be from 75 kg/m3 to 7500 kg/m3',
     ],
+    ['price.tape', { value: 720.5 }, '720.5 cents is not whole: write 720 or 721'],
+    ['lead.panels', { value: 2.5 }, 'is not whole: write 2 or 3'],
     ['transfer.hand', { value: 1.2 }, 'may be from 0.09 to 1'],
   ])('%s %o', (id, figure, says) => {
     expect(fault(id, figure)).toContain(says)

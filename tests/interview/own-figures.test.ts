@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { OwnFigures } from '../../src/figures/own-figures.ts'
 import { readAnswers } from '../../src/interview/answers.ts'
 import { reviewOf } from '../../src/interview/review.ts'
 import { emptyJob, withOwnFigures } from '../../src/job/job.ts'
@@ -6,7 +7,7 @@ import { day } from '../../src/units/day.ts'
 import { inches } from '../../src/units/length.ts'
 import { happen, sessionOf, TODAY } from './play.ts'
 
-const folder = { 'filler.nominal': { inch: '1 1/4 in', because: 'our walls' } }
+const folder: OwnFigures = { 'filler.nominal': { inch: '1 1/4 in', because: 'our walls' } }
 const FALLBACK = { id: 'test-job', today: day('2026-11-12') }
 const file = (more: object) => ({ schema: 'answers-1', answers: {}, ...more })
 
@@ -31,7 +32,7 @@ describe('an answers file', () => {
 
 describe('check answers', () => {
   const job = emptyJob('test-job', TODAY)
-  const review = (carried: typeof folder | undefined, now: typeof folder | undefined) => {
+  const review = (carried: OwnFigures | undefined, now: OwnFigures | undefined) => {
     const begun = carried === undefined ? job : withOwnFigures(job, carried)
     return { ...sessionOf(begun, 'review'), ownFigures: now }
   }
@@ -41,7 +42,7 @@ describe('check answers', () => {
   it('says nothing of figures that are those the job was begun with, or were never looked up', () => {
     expect(lineIn(review(folder, folder))).toBe(-1)
     expect(lineIn(review(folder, undefined))).toBe(-1)
-    expect(lineIn(review(undefined, {} as typeof folder))).toBe(-1)
+    expect(lineIn(review(undefined, {}))).toBe(-1)
   })
 
   it('names those that changed since; Enter takes them, plans again and keeps the job', () => {
@@ -58,7 +59,7 @@ describe('check answers', () => {
   })
 
   it('lets go of figures that are no longer in the folder', () => {
-    const session = review(folder, {} as typeof folder)
+    const session = review(folder, {})
     const after = happen({ ...session, page: { kind: 'review', line: lineIn(session) } }, { kind: 'enter' })
     expect(after.job.figures).toBeUndefined()
   })

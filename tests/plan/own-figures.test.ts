@@ -32,7 +32,7 @@ describe('a plan of a job that carries figures of the person’s own', () => {
 
   it('says of a suggestion that it is yours, and why', () => {
     const yours = [...makePlan(mine, 'quick').used.values()].filter((used) => used.suggestedOrigin === 'yours')
-    expect(yours.map((used) => used.because).join()).toContain('your setting: ')
+    expect(yours.map((used) => used.because).join()).toMatch(/usual for a painted door; by your own figures/)
     expect([...makePlan(demo, 'quick').used.values()].some((used) => used.suggestedOrigin === 'yours')).toBe(false)
   })
 
