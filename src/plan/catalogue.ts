@@ -34,7 +34,6 @@ import {
 } from './fronts/front-messages.ts'
 import { gapTooWide, manyPasses } from './joints/joint-messages.ts'
 import { learnedClipped } from './learning/learning-messages.ts'
-import { crownReturnsLeftOut, levellersLeftOut } from './left-out/left-out-messages.ts'
 import { driverOutside, grooveTooDeep, mainsByElectrician, noPlaceForCable } from './lights/light-messages.ts'
 import { readyMadeDoesNotFit, readyMadeFits } from './make-or-buy/ready-made-messages.ts'
 import { breastDeviceCovered, breastOpeningCovered } from './mantel/breast-devices.ts'
@@ -63,6 +62,7 @@ import { largerThanSheet } from './panels/oversize.ts'
 import { sheetsOnHold } from './panels/panels.ts'
 import { belowDirectCost } from './price/messages.ts'
 import { floorFalls, kickRaised, plinthHigh, plinthTooShallow } from './run/level-messages.ts'
+import { feetDoNotReach } from './run/levellers.ts'
 import {
   boxTooNarrow,
   fillerTooThin,
@@ -137,6 +137,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   runInHearthZone,
   legInHearthZone,
   looseShelfSags,
+  feetDoNotReach,
   partitionHasNoRoom,
   shelfPullsOut,
   shelfTooWeak,
@@ -212,8 +213,6 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   kickRaised,
   startAlreadyPast,
   notADay,
-  crownReturnsLeftOut,
-  levellersLeftOut,
   learnedClipped,
   readyMadeFits,
   readyMadeDoesNotFit,

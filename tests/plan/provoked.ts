@@ -6,6 +6,7 @@ import type { DrawerRow } from '../../src/job/chapters/drawers.ts'
 import * as drawerQuestions from '../../src/job/chapters/drawers.ts'
 import * as finish from '../../src/job/chapters/finish.ts'
 import * as firebox from '../../src/job/chapters/firebox.ts'
+import { plinthOn } from '../../src/job/chapters/floor-and-trim.ts'
 import * as hardware from '../../src/job/chapters/hardware.ts'
 import * as install from '../../src/job/chapters/install.ts'
 import * as general from '../../src/job/chapters/job.ts'
@@ -140,6 +141,7 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
     put(cabinets.boxCount, 'a', 1),
     put(cabinets.looseShelves, 'job', 1),
   ),
+  feetDoNotReach: from(wide, put(plinthOn, 'job', 'feet'), put(cabinets.kick, 'job', in_(12))),
   partitionHasNoRoom: from(wide, put(partitions, 'a', [{ box: 1, what: 'divider', at: in_(1) }])),
   shelfPullsOut: from(
     flat,
@@ -268,8 +270,6 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
   kickRaised: from(wide, put(cabinets.kick, 'job', in_(2))),
   startAlreadyPast: from(wide, put(general.startDay, 'job', day('2026-11-02'))),
   notADay: from(wide, put(install.daysOff, 'job', 'christmas')),
-  crownReturnsLeftOut: from(wide, put(wall.crown, 'a', [in_(3), in_(2)]), put(cabinets.crownFate, 'job', 'cut')),
-  levellersLeftOut: wide,
   readyMadeFits: from(niche, put(cabinets.boxHeight, 'job', millimetres(760))),
   readyMadeDoesNotFit: from(niche, put(cabinets.boxHeight, 'job', millimetres(745))),
 }

@@ -5,6 +5,7 @@ import { CARRYING_FIELDS } from './carrying.ts'
 import { DRAWER_FIELDS } from './drawers.ts'
 import { FINISH_FIELDS } from './finish.ts'
 import { FIREBOX_FIELDS } from './firebox.ts'
+import { FLOOR_AND_TRIM_FIELDS } from './floor-and-trim.ts'
 import { HARDWARE_FIELDS } from './hardware.ts'
 import { INSTALL_FIELDS } from './install.ts'
 import { JOB_FIELDS } from './job.ts'
@@ -21,7 +22,7 @@ export const CHAPTER_FIELDS: Readonly<Record<ChapterId, readonly Field[]>> = {
   job: JOB_FIELDS,
   wall: [...WALL_FIELDS, ...REMOVAL_FIELDS, ...CARRYING_FIELDS],
   firebox: FIREBOX_FIELDS,
-  cabinets: [...CABINET_FIELDS, ...BOX_INSIDE_FIELDS],
+  cabinets: [...CABINET_FIELDS, ...BOX_INSIDE_FIELDS, ...FLOOR_AND_TRIM_FIELDS],
   shelves: SHELF_FIELDS,
   mantel: MANTEL_FIELDS,
   'make-or-buy': MAKE_OR_BUY_FIELDS,

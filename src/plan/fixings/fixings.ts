@@ -5,6 +5,8 @@ import type { BoxPlan } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
 import type { FrontPlan } from '../fronts/fronts.ts'
 import type { PanelPlan } from '../panels/panels.ts'
+import { feetLines } from '../run/levellers.ts'
+import { mouldingLines } from '../run/mouldings.ts'
 import type { Survey } from '../survey/survey.ts'
 import { boxFixings } from './box-fixings.ts'
 import { type Load, liftMessages, loads } from './carrying.ts'
@@ -53,6 +55,8 @@ export function fixings(context: PlanContext, work: ToFix): FixingPlan {
       ...runFixings(context, { parts, boxes: boxes.boxes }),
       ...hardware(context, { boxes: boxes.boxes, fronts, parts }),
       ...gluing(context, parts),
+      ...feetLines(context, boxes.boxes),
+      ...mouldingLines(context, { parts, boxes: boxes.boxes }),
     ]),
     masses,
     boxMasses: ofBoxes,

@@ -46,7 +46,10 @@ export function feetLines(context: PlanContext, boxes: readonly Box[]): readonly
 }
 
 /** Feet that are too short or too long for the plinth, at the highest and at the lowest floor under the run. */
-export function feetMessages({ figures, show }: PlanContext, { run, plinth, dropMost }: StandingRun): readonly Message[] {
+export function feetMessages(
+  { figures, show }: PlanContext,
+  { run, plinth, dropMost }: StandingRun,
+): readonly Message[] {
   const [least, most] = [figures.length('leveller.least'), figures.length('leveller.most')]
   const highest = sum(plinth, dropMost)
   if (plinth >= least && highest <= most) return []

@@ -11,6 +11,7 @@ import type { PlanContext } from '../context.ts'
 import { kickPlate } from './kick-plate.ts'
 import { floorFalls, kickRaised, plinthHigh } from './level-messages.ts'
 import { plinthFrame } from './plinth-frame.ts'
+import { floorFinishOf } from './run-levels.ts'
 import type { Run, Slots } from './slot.ts'
 import { topFiller } from './top-filler.ts'
 
@@ -88,7 +89,7 @@ function plinthMessages(context: PlanContext, slots: Slots): readonly Message[] 
     ...(slots.plinth > high
       ? [raise(plinthHigh, where, { plinth: show.withUnit(slots.plinth), high: show.withUnit(high) })]
       : []),
-    ...(asked !== undefined && asked < slots.plinth
+    ...(asked !== undefined && sum(asked, floorFinishOf(context)) < slots.plinth
       ? [
           raise(kickRaised, where, {
             asked: show.withUnit(asked),

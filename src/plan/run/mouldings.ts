@@ -35,8 +35,14 @@ export function mouldingLines(
   const waste = figures.number('moulding.waste')
   const runs = [...new Set(work.boxes.map((box) => box.run))]
   if (runs.length === 0) return []
-  const faced = settle.choice(kickFacing, undefined, () => ({ value: 'plain' as const, because: 'nothing is added unasked' }))
-  const crowned = settle.choice(newCrown, undefined, () => ({ value: 'no' as const, because: 'nothing is added unasked' }))
+  const faced = settle.choice(kickFacing, undefined, () => ({
+    value: 'plain' as const,
+    because: 'nothing is added unasked',
+  }))
+  const crowned = settle.choice(newCrown, undefined, () => ({
+    value: 'no' as const,
+    because: 'nothing is added unasked',
+  }))
   const plates = work.parts.filter((part) => parseMark(part.mark)?.role === 'P')
   const baseboard = mouldingMetres({
     lengths: plates.map((part) => part.length),
@@ -47,7 +53,9 @@ export function mouldingLines(
   const tall = runs.filter((run) => run.kind === 'tall')
   const crown = tall.reduce((metres, run) => metres + crownOf(work, run, waste), 0)
   return [
-    ...(faced === 'baseboard' ? [line('moulding.baseboard', 'baseboard to match', 'facing of the kick plates', baseboard)] : []),
+    ...(faced === 'baseboard'
+      ? [line('moulding.baseboard', 'baseboard to match', 'facing of the kick plates', baseboard)]
+      : []),
     ...(crowned === 'yes' ? [line('moulding.crown', 'crown to match', 'along the tall boxes', crown)] : []),
   ]
 }

@@ -115,7 +115,7 @@ function plinthOf(context: PlanContext, baseboard: Length, kept: boolean): Lengt
   const { settle, figures, show } = context
   const reveal = figures.length('baseboard.reveal')
   const usual = figures.length('kick.height')
-  const laid = settle.choice(floorFinish, undefined, () => ({ value: ZERO, because: 'the floor there stays' }))
+  const laid = floorFinishOf(context)
   const needed = plinthHeight({ kick: usual, floorFinish: ZERO, baseboard, reveal, kept })
   const asked = settle.choice(kick, undefined, () => ({
     value: needed,
@@ -126,6 +126,10 @@ function plinthOf(context: PlanContext, baseboard: Length, kept: boolean): Lengt
   }))
   return plinthHeight({ kick: asked, floorFinish: laid, baseboard, reveal, kept })
 }
+
+/** Thickness of a floor still to be laid; 0 where the floor stays. */
+export const floorFinishOf = ({ settle }: PlanContext): Length =>
+  settle.choice(floorFinish, undefined, () => ({ value: ZERO, because: 'the floor there stays' }))
 
 const baseHeight = (context: PlanContext): Length =>
   context.settle.choice(boxHeight, undefined, () => ({

@@ -94,7 +94,11 @@ export function topFiller(context: PlanContext, here: StandingRun): Contribution
     leaveLong: `${show.withUnit(spare.long)} in length, ${show.withUnit(spare.high)} at the ceiling`,
     material: mdf(t),
     shows: 'face',
-    details: crownCut ? ['the crown is cut square at both ends of the boxes and caulked there; a new one goes over this piece where it was asked for'] : [],
+    details: crownCut
+      ? [
+          'the crown is cut square at both ends of the boxes and caulked there; a new one goes over this piece where it was asked for',
+        ]
+      : [],
     coat: { surface: 'built-in', faces: 2 },
     placement: {
       x: sum(wall.originX, run.startX, run.left.fit === 'gable' ? ZERO : less(ZERO, run.left.gapTop)),

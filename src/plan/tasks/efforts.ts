@@ -51,6 +51,7 @@ const COUNTED = {
   scribe: 'gables and fillers',
   counter: 'pieces',
   'kick-plate': 'kick plates',
+  moulding: 'metres of moulding',
   'mantel-fix': 'mantels',
   'leg-fix': 'legs',
   cleats: 'shelves',

@@ -4,6 +4,7 @@ import { type Length, sum } from '../../units/length.ts'
 import type { Box } from '../boxes/boxes.ts'
 import { wallHold } from '../fixings/wall-fixing-kinds.ts'
 import { LIGHT_CUT } from '../lights/light-cuts.ts'
+import { plinthOnOf } from '../run/levellers.ts'
 import type { Run } from '../run/slot.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
@@ -66,16 +67,23 @@ function plinths(load: Workload): TaskDraft {
   const frames = load.loose('U')
   const bays = new Set(frames.map((p) => p.bay))
   const { show, context } = load
+  const onFeet = plinthOnOf(context) === 'feet' ? [...new Set(load.built.boxes.boxes.map((box) => box.run))] : []
   return {
     ...site,
     id: 'F2',
-    title: 'Plinths on packers',
+    title: onFeet.length > 0 ? 'Screw feet under the boxes' : 'Plinths on packers',
     after: ['F1', 'W1', ORDERS.hardware],
-    needed: frames.length > 0,
-    efforts: [effort('plinth', bays.size)],
+    needed: frames.length + onFeet.length > 0,
+    efforts: [effort('plinth', bays.size + onFeet.length)],
     marks: marksOf(frames),
     tools: ['long level', 'packers', 'driver', 'detector'],
-    setOut: load.built.slots.runs.filter((r) => bays.has(r.bay.id)).map((run) => packersOf(load, run)),
+    setOut: [
+      ...load.built.slots.runs.filter((r) => bays.has(r.bay.id)).map((run) => packersOf(load, run)),
+      ...onFeet.map(
+        (run) =>
+          `${run.bay.name}: feet under the four corners of each box and at each joint; underside of the boxes ${load.fromLine(run.z0)}.`,
+      ),
+    ],
     checks: [`Level both ways within ${show.withUnit(context.figures.length('scribe.fit'))} over its length.`],
     cautions: [CAUTIONS.cables],
   }
@@ -211,19 +219,29 @@ const nameOf = (load: Workload, bay: string): string => load.context.bays.find((
 function kickPlates(load: Workload): TaskDraft {
   const plates = load.loose('P')
   const play = load.context.figures.length('kick.floor-clear')
+  const mouldings = load.built.fixings.lines.filter((line) => line.id.startsWith('moulding.'))
   return {
     ...site,
     id: 'F7',
     title: 'Trim and fix the kick plates',
     after: ['F5', 'F4', 'W9'],
-    needed: plates.length > 0,
-    efforts: [effort('kick-plate', countOf(plates))],
+    needed: plates.length + mouldings.length > 0,
+    efforts: [
+      effort('kick-plate', countOf(plates)),
+      effort(
+        'moulding',
+        mouldings.reduce((m, l) => m + l.count, 0),
+      ),
+    ],
     marks: marksOf(plates),
     tools: ['saw', 'plane', 'scribing block', 'pin gun'],
-    setOut: plates.map(
-      (p) =>
-        `${p.mark}: about ${load.show.length(p.length)} long${p.taper === undefined ? '' : ` (${p.taper})`}; sawn ${load.show.length(p.roughLength)} × ${load.show.length(p.roughWidth)}.`,
-    ),
+    setOut: [
+      ...plates.map(
+        (p) =>
+          `${p.mark}: about ${load.show.length(p.length)} long${p.taper === undefined ? '' : ` (${p.taper})`}; sawn ${load.show.length(p.roughLength)} × ${load.show.length(p.roughWidth)}.`,
+      ),
+      ...mouldings.map((line) => `${line.item}: ${line.use}, mitred at outside corners, butted to the walls.`),
+    ],
     checks: [
       `Trimmed to what is measured between the boxes and walls now; ${load.show.withUnit(play)} clear of the floor.`,
     ],
