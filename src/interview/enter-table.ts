@@ -121,7 +121,8 @@ const namedAs = (column: Column, asking: Asking) => ({
 function readWord(line: string, at: number, column: Column): CellRead {
   const options = column.entry.kind === 'choice' ? column.entry.options : []
   const [one = '', two = ''] = line.slice(at, at + 80).split(/[\s,;]+/)
-  const both = two === '' ? undefined : matchOption(`${one} ${two}`, options)
+  // A figure behind a word is the next column's.
+  const both = /^\p{L}/u.test(two) ? matchOption(`${one} ${two}`, options) : undefined
   if (both?.kind === 'one')
     return { kind: 'cell', value: both.option.id, end: line.indexOf(two, at + one.length) + two.length }
   const found = matchOption(one, options)

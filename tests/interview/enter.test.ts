@@ -30,6 +30,26 @@ const value = (key: string, text: string, job = inchJob) => {
   return entered.kind === 'refused' ? entered.says : entered.value
 }
 
+describe('whole numbers in a table', () => {
+  it('takes a year and how many, a dash or nothing for either, and refuses what is none', () => {
+    const row = 'cabinet 40 34 20 screwed painted wire'
+    const read = {
+      what: 'cabinet',
+      length: inches(40),
+      height: inches(34),
+      depth: inches(20),
+      fixing: 'screwed',
+      coat: 'painted',
+      holds: 'wire',
+    }
+    expect(value('a.removals', `${row} 1962 2`)).toEqual([{ ...read, year: 1962, count: 2 }])
+    expect(value('a.removals', `${row} - 2`)).toEqual([{ ...read, count: 2 }])
+    expect(value('a.removals', row)).toEqual([read])
+    expect(value('a.removals', `${row} 62`)).toMatch(/"62" is not a whole number from 1500 to 2100/)
+    expect(value('a.removals', `${row} 1962 two`)).toMatch(/how many: "two" is not a whole number/)
+  })
+})
+
 describe('lengths', () => {
   it('echoes both units when another one was written', () => {
     expect(type('b.mantelLength', '1048 mm')).toEqual({
