@@ -33,7 +33,7 @@ export function missingLinks({ plan, index }: Tracing): readonly MissingLink[] {
 }
 
 /** Every working under these, themselves among them. */
-export function reached(index: OriginIndex, roots: readonly Noted[]): readonly Noted[] {
+function reached(index: OriginIndex, roots: readonly Noted[]): readonly Noted[] {
   const seen = new Map<number, Noted>()
   const open = [...roots]
   for (let one = open.pop(); one !== undefined; one = open.pop()) {
@@ -44,7 +44,8 @@ export function reached(index: OriginIndex, roots: readonly Noted[]): readonly N
   return [...seen.values()]
 }
 
-const originsOf = (index: OriginIndex, one: Noted): readonly Noted[] =>
+/** The workings a working leans on. */
+export const originsOf = (index: OriginIndex, one: Noted): readonly Noted[] =>
   numbersIn(index, one).flatMap((use) => {
     const found = originOf(index, use)
     return found === undefined ? [] : [found]

@@ -59,7 +59,8 @@ export interface InUse {
 
 /**
  * Where a number in use comes from: declared, or of its name; of exactly its value; the same subject before an enclosing one
- * before one inside it (declared origins: before any other); then the user's own family of formulas; then the last before use.
+ * before one inside it (declared origins: before any other); what was worked out or answered before a bare figure; then the
+ * user's own family of formulas; then the last before use.
  */
 export function originOf(index: OriginIndex, use: InUse): Noted | undefined {
   const candidates =
@@ -93,8 +94,9 @@ function rankOf({ working, at }: Noted, use: InUse): readonly number[] | undefin
   const near = nearness(subjectOf(working.about), subjectOf(use.about))
   if (near === ELSEWHERE && use.from === undefined) return undefined
   const exact = working.result === use.value ? 1 : 0
+  const settled = working.kind === 'figure' ? 0 : 1
   const family = working.id.split('.')[0] === use.by.split('.')[0] ? 1 : 0
-  return [near, exact, family, at]
+  return [near, exact, settled, family, at]
 }
 
 /** The whole job is the empty subject: it encloses all others. */

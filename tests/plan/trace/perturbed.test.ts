@@ -4,8 +4,8 @@ import { fieldById } from '../../../src/job/fields.ts'
 import { answerOf, type Job, withAnswer } from '../../../src/job/job.ts'
 import { jobIn, openJson } from '../../../src/job/open.ts'
 import { makePlan, type Plan } from '../../../src/plan/plan.ts'
-import { reached } from '../../../src/plan/trace/missing-links.ts'
-import { originOf } from '../../../src/plan/trace/origin-index.ts'
+import { originsOf } from '../../../src/plan/trace/missing-links.ts'
+import { type Noted, originOf } from '../../../src/plan/trace/origin-index.ts'
 import { sizesWanted } from '../../../src/plan/trace/trace-parts.ts'
 import { tracing } from '../../../src/plan/trace/tracing.ts'
 import type { Part } from '../../../src/things/part.ts'
@@ -14,7 +14,13 @@ import { inches, type Length, nanometres, sum } from '../../../src/units/length.
 // The tree says what a size leans on. This asks the plan itself: change an answer and see what moves.
 
 const file = 'demo/alcoves-inch/job.json'
-const job = jobIn(openJson(readFileSync(file), file), file)
+const demo = jobIn(openJson(readFileSync(file), file), file)
+/** The demo with every length it only suggests answered as suggested: the same plan, more answers to change. */
+const job = [...makePlan(demo, 'quick').used.values()].reduce<Job>((now, { key, value }) => {
+  const [place = '', id = ''] = key.split('.')
+  const field = fieldById(id)
+  return field?.entry.kind === 'length' && typeof value === 'number' ? withAnswer(now, field, place, value) : now
+}, demo)
 const on = tracing(job)
 
 interface Size {
@@ -22,33 +28,51 @@ interface Size {
   readonly name: 'length' | 'width' | 'thickness'
   /** Keys of the answers in its tree. */
   readonly answers: ReadonlySet<string>
+  /** Those that do not only say at which height or depth the wall was read: a wall may be straight there. */
+  readonly moving: ReadonlySet<string>
 }
 
-/** Sizes of one part in four, with the answers in their trees. */
+/** Sizes of one part in five, with the answers in their trees. */
 const sizes: readonly Size[] = on.plan.parts
-  .filter((_, i) => i % 4 === 0)
+  .filter((_, i) => i % 5 === 0)
   .flatMap((part) =>
     sizesWanted(part).flatMap((wanted) => {
       if (wanted.name !== 'length' && wanted.name !== 'width' && wanted.name !== 'thickness') return []
       const root = originOf(on.index, { ...wanted, by: '', before: Number.POSITIVE_INFINITY })
       if (wanted.from === undefined || root === undefined) return []
-      const leaves = reached(on.index, [root]).filter(({ working }) => working.kind === 'question')
-      const answers = leaves.flatMap(({ working: w }) => (w.source === 'answered' ? [`${w.about}.${w.id}`] : []))
-      return [{ part, name: wanted.name, answers: new Set(answers) }]
+      return [{ part, name: wanted.name, answers: answersUnder(root), moving: answersUnder(root, isReading) }]
     }),
   )
 
-/** Answers that are one length. */
-const lengthAnswers: readonly string[] = [...on.plan.used.values()].flatMap(({ key, origin }) => {
+function answersUnder(root: Noted, stopAt: (one: Noted) => boolean = () => false): ReadonlySet<string> {
+  const below = new Set<string>()
+  const seen = new Set<number>()
+  const open = [root]
+  for (let one = open.pop(); one !== undefined; one = open.pop()) {
+    if (seen.has(one.at) || stopAt(one)) continue
+    seen.add(one.at)
+    const { working: w } = one
+    if (w.kind === 'question' && w.source === 'answered') below.add(`${w.about}.${w.id}`)
+    open.push(...originsOf(on.index, one))
+  }
+  return below
+}
+
+function isReading({ working }: Noted): boolean {
+  return working.id.startsWith('recess.')
+}
+
+/** Answers that are one length; nothing leans on a 0. */
+const lengthAnswers: readonly string[] = [...on.plan.used.values()].flatMap(({ key, origin, value }) => {
   const field = fieldById(key.slice(key.indexOf('.') + 1))
-  return origin === 'answered' && field?.entry.kind === 'length' ? [key] : []
+  return origin === 'answered' && value !== 0 && field?.entry.kind === 'length' ? [key] : []
 })
 
 function changed(key: string, change: (length: Length) => Length): Plan {
   const [place = '', id = ''] = key.split('.')
   const field = fieldById(id)!
   const answer = answerOf(job, field, place) as Length
-  return makePlan(withAnswer(job, field, place, change(answer)) as Job, 'quick')
+  return makePlan(withAnswer(job, field, place, change(answer)), 'quick')
 }
 
 const sizeIn = (plan: Plan, { part, name }: Size) => plan.parts.find((p) => p.id === part.id)?.[name]
@@ -58,15 +82,17 @@ describe('an answered length', () => {
 
   it('moves every size in whose tree it stands', () => {
     const still = lengthAnswers.flatMap((key) => {
-      const leaning = sizes.filter((size) => size.answers.has(key))
+      const leaning = sizes.filter((size) => size.moving.has(key))
       if (leaning.length === 0) return []
-      const plans = big.map((change) => changed(key, change))
-      return leaning
-        .filter((size) => plans.every((plan) => sizeIn(plan, size) === size.part[size.name]))
-        .map((size) => `${size.part.id} ${size.name}: ${key}`)
+      const unmoved = big.reduce<readonly Size[]>((left, change) => {
+        if (left.length === 0) return left
+        const plan = changed(key, change)
+        return left.filter((size) => sizeIn(plan, size) === size.part[size.name])
+      }, leaning)
+      return unmoved.map((size) => `${size.part.id} ${size.name}: ${key}`)
     })
     expect(still).toEqual([])
-  })
+  }, 60_000)
 
   it('leaves every other size alone', () => {
     const moved = lengthAnswers.flatMap((key) => {
@@ -78,7 +104,7 @@ describe('an answered length', () => {
     expect(moved).toEqual([])
   })
 
-  it('is one of at least ten that are tried, on at least twenty sizes', () => {
+  it('is one of at least five that are tried, on at least twenty sizes', () => {
     expect(lengthAnswers.length).toBeGreaterThanOrEqual(5)
     expect(sizes.length).toBeGreaterThanOrEqual(20)
   })
