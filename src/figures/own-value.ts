@@ -36,14 +36,15 @@ const isWhole = (row: FigureRow): boolean => 'unit' in row && WHOLE.includes(row
 /** A length in nanometres, a number as it is. */
 const measureOf = (value: Value): number | undefined => (typeof value === 'number' ? value : lengthWritten(value))
 
-/** Further off than this, a figure is a slip of the pen. */
-const SLIP = 10
+/** Further off than this many times, a number or a length is a slip of the pen. */
+const SLIP = { number: 10, length: 4 } as const
 
-/** From a tenth to ten times of what is published, where the row does not name its own bounds. */
+/** From a tenth to ten times of what is published, a length from a quarter to four times, where the row does not name its own bounds. */
 function boundsOf(row: FigureRow, published: number): readonly [least: number, most: number] {
+  const slip = 'unit' in row ? SLIP.number : SLIP.length
   const { least, most } = 'unit' in row ? row : { least: undefined, most: undefined }
-  const widest = published === 0 && 'unit' in row && row.unit === '%' ? 100 : published * SLIP
-  return [least ?? published / SLIP, most ?? widest]
+  const widest = published === 0 && 'unit' in row && row.unit === '%' ? 100 : published * slip
+  return [least ?? published / slip, most ?? widest]
 }
 
 const NM_PER_MM = 1e6

@@ -33,7 +33,7 @@ describe('a figure of a person’s own', () => {
     ['filler.nominal', { inch: '3/0 in' }, 'is not a length'],
     ['filler.nominal', { inch: '1 in', unit: 'in' }, 'the unit of a length stands in the text'],
     ['density.mdf', { value: 720, unit: 'lb/ft3' }, '"lb/ft3" is not its unit: this figure is in kg/m3'],
-    ['saw.kerf', { inch: '0 in' }, 'cannot be meant: published is 1/8 in, and it may be from 0 mm to 32 mm'],
+    ['saw.kerf', { inch: '0 in' }, 'cannot be meant: published is 1/8 in, and it may be from 1 mm to 13 mm'],
     [
       'density.mdf',
       { value: 74 },
