@@ -4,7 +4,7 @@ import { drawerFrontStyle } from '../../job/chapters/drawers.ts'
 import { frontStyle, frontThickness, leavesPerBox } from '../../job/chapters/hardware.ts'
 import { questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
-import { type Length, longest, nanometres, shortest, times, ZERO } from '../../units/length.ts'
+import { type Length, less, longest, nanometres, shortest, sum, times, ZERO } from '../../units/length.ts'
 import { kilograms } from '../../units/mass.ts'
 import type { Box } from '../boxes/boxes.ts'
 import type { PlanContext } from '../context.ts'
@@ -30,7 +30,7 @@ export function frontMessages(
       const leaf = here[0]
       return leaf === undefined
         ? [tooNarrow(context, make, box)]
-        : [...smallPanel(context, make, leaf), ...tooBig(context, leaf, here.length), ...noArm(context, here)]
+        : [...smallPanel(context, make, leaf), ...tooBig(context, leaf, here.length), ...noArm(context, make, here)]
     }),
   ]
 }
@@ -110,17 +110,23 @@ function tooBig(context: PlanContext, leaf: Leaf, count: number): readonly Messa
 }
 
 /** A hinge that laps as far as the leaf does over its box side is not in the list. */
-function noArm({ figures, show }: PlanContext, leaves: readonly Leaf[]): readonly Message[] {
+function noArm(
+  { figures, show, cut }: PlanContext,
+  { carcass }: LeafMake,
+  leaves: readonly Leaf[],
+): readonly Message[] {
   const leaf = leaves.find(({ arm }) => arm === undefined)
   if (leaf === undefined) return []
   const edge = (arm: string, end: 'least' | 'most') => figures.length(`hinge-arm.${arm}.${end}`)
   const ids = HINGE_ARMS.map(({ id }) => id)
-  const values = {
-    overlay: show.withUnit(leaf.overlay),
-    least: show.withUnit(shortestOf(ids.map((id) => edge(id, 'least')))),
-    most: show.withUnit(longestOf(ids.map((id) => edge(id, 'most')))),
-  }
-  const where = { about: questionKey('job', carcassThickness), place: placeOf(leaf.box), part: leaf.id }
+  const least = shortestOf(ids.map((id) => edge(id, 'least')))
+  const most = longestOf(ids.map((id) => edge(id, 'most')))
+  const margin = less(carcass, leaf.overlay)
+  const value = leaf.overlay > most ? cut.down(sum(most, margin)) : cut.up(sum(least, margin))
+  const key = questionKey('job', carcassThickness)
+  const fixes = [{ says: `box sides ${show.withUnit(value)} thick`, answers: [{ key, value }] }]
+  const values = { overlay: show.withUnit(leaf.overlay), least: show.withUnit(least), most: show.withUnit(most) }
+  const where = { about: key, place: placeOf(leaf.box), part: leaf.id, fixes }
   return [raise(hingesDoNotLap, where, values)]
 }
 
