@@ -55,7 +55,8 @@ const QUESTION = {
 } as const
 
 function skins(place: ShelfPlace, make: ShelfMake): readonly ShelfPiece[] {
-  const covered = { freeEnds: freeEnds(place), edgeThickness: make.edge }
+  const free = freeEnds(place)
+  const covered = { freeEnds: free, edgeThickness: free === 0 ? ZERO : make.edge }
   const width = behindEdge(place, make)
   return [
     {
