@@ -19,7 +19,7 @@ export const partitions = tableField<PartitionRow>(
     section: 'choices',
     each: ['alcove', 'flat'],
     id: 'partitions',
-    short: 'dividers, fixed shelves',
+    short: 'dividers and shelves',
     asks: (p) => `Which dividers and fixed shelves stand in the boxes of the ${p?.name ?? 'wall'}?`,
     why: 'They halve the span of the loose shelves and stiffen a wide or tall box.',
     help: 'One row each: number of the box from the left, divider or fixed shelf, where its middle is (a divider from the box’s left edge, a shelf from its underside); a dash spreads them evenly. "none" when there are none.',

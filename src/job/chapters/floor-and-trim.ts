@@ -22,7 +22,7 @@ export const floorFinish = lengthField(
   {
     ...job,
     id: 'floorFinish',
-    short: 'floor still to be laid',
+    short: 'floor to be laid',
     asks: () => 'How thick is the floor that is still to be laid in front of the boxes?',
     why: 'The boxes stand higher by it, so that the kick plate is not lost behind the new floor.',
     help: '0 when the floor is the one that stays.',
