@@ -165,6 +165,8 @@ describe('lists that drive the program', () => {
   it('hold every kind that has a file', () => {
     for (const family of familiesOfKinds()) {
       const list = read(`src/kinds/${family}/list.ts`)
+      // Kinds that are rows of figures and words only stand in the list itself.
+      if (/satisfies Readonly<Record<string, \w*Kind>>/.test(list)) continue
       // A kind is the one constant its file exports, with the family's contract as its type.
       const kinds = readdirSync(join(ROOT, 'src/kinds', family)).filter((name) => {
         const text = read(`src/kinds/${family}/${name}`)

@@ -1,5 +1,5 @@
 import type { CutOut } from '../things/part.ts'
-import type { PlainShow } from './audience.ts'
+import type { PlainShow } from './job-words.ts'
 
 /** A cut-out set out from the edges of its part, as one sentence. */
 export const cutOutWords = (cut: CutOut, show: PlainShow): string =>

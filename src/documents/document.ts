@@ -1,7 +1,7 @@
 import type { Plan } from '../plan/plan.ts'
 import type { Day } from '../units/day.ts'
 
-/** Who reads a document. What each may see is listed in `audience.ts`, field by field. */
+/** Who reads a document. What each may see is listed in `for-helper.ts` and its like, and in `audience-fields.ts`, field by field. */
 export type Reader = 'helper' | 'supplier' | 'office' | 'client' | 'everyone'
 
 /** The only input of a packet beside the job: same job and stamp, same bytes. */

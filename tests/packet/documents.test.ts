@@ -227,7 +227,7 @@ describe('the quote', () => {
     expect(text).toContain('What it leaves out')
     expect(text).toContain(`Tax ${plan.price.rates.tax} %`)
     expect(text).toContain(showMoney(plan.price.tax))
-    expect(text).toContain('stands against the side of the chimney breast')
+    expect(text).toContain('stands against the side of the breast')
   })
 
   it('does not trouble the client with how sheets are carried', async () => {

@@ -1,6 +1,6 @@
 import type { CostLine } from '../../plan/price/price.ts'
-import type { ForOffice } from '../audience.ts'
 import { type BookCell, type BookSheet, FIRST_ROW } from '../book.ts'
+import type { ForOffice } from '../for-office.ts'
 import { liveMoney, moneyCell, roundAsOffice } from '../live.ts'
 
 export type CostKind = 'labour' | 'materials' | 'bought in'

@@ -1,7 +1,7 @@
 import { type MakeOrBuy, makeOrBuy } from '../../plan/make-or-buy/make-or-buy.ts'
-import { type ForOffice, forOffice } from '../audience.ts'
 import type { Book, BookCell, BookSheet } from '../book.ts'
 import type { PacketDocument } from '../document.ts'
+import { type ForOffice, forOffice } from '../for-office.ts'
 import { paperSize } from '../paper-size.ts'
 import { writeXlsx } from '../write/xlsx.ts'
 import { costLines, costSheet } from './cost-lines.ts'

@@ -1,6 +1,6 @@
 import { addMoney, MINOR_UNITS, type Money, minorUnits } from '../../units/money.ts'
-import type { ForOffice } from '../audience.ts'
 import { type BookCell, type BookSheet, FIRST_ROW } from '../book.ts'
+import type { ForOffice } from '../for-office.ts'
 import { liveMoney, roundAsOffice } from '../live.ts'
 import type { CostKind, KindLine } from './cost-lines.ts'
 

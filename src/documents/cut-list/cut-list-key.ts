@@ -1,5 +1,5 @@
-import type { ForHelper } from '../audience.ts'
 import type { BookCell, BookSheet } from '../book.ts'
+import type { ForHelper } from '../for-helper.ts'
 import { rolesUsed } from '../mark-words.ts'
 import { unitWord } from '../paper-size.ts'
 

@@ -1,10 +1,11 @@
 import type { Length } from '../../units/length.ts'
 import { inMillimetres } from '../../units/length.ts'
-import type { ForHelper, PlainShow } from '../audience.ts'
 import type { HelperPart } from '../audience-fields.ts'
 import type { BookCell, BookSheet } from '../book.ts'
 import { cutOutWords } from '../cut-out-words.ts'
+import type { ForHelper } from '../for-helper.ts'
 import { HOLD, isHeld } from '../held.ts'
+import type { PlainShow } from '../job-words.ts'
 import { unitSign } from '../paper-size.ts'
 import { questionWords } from '../question-words.ts'
 

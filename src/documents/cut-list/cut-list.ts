@@ -1,6 +1,6 @@
-import { type ForHelper, forHelper } from '../audience.ts'
 import type { Book } from '../book.ts'
 import type { PacketDocument } from '../document.ts'
+import { type ForHelper, forHelper } from '../for-helper.ts'
 import { paperSize } from '../paper-size.ts'
 import { writeXlsx } from '../write/xlsx.ts'
 import { cutListKey } from './cut-list-key.ts'

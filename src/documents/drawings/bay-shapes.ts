@@ -3,8 +3,8 @@ import { FIRST_LEG } from '../../plan/mantel/leg-parts.ts'
 import { bothLegs } from '../../plan/mantel/mantel-legs.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { type Length, less, longest, sum, times, ZERO } from '../../units/length.ts'
-import type { ForHelper } from '../audience.ts'
 import type { HelperPart } from '../audience-fields.ts'
+import type { ForHelper } from '../for-helper.ts'
 import { roleOfMark } from '../mark-words.ts'
 
 /** With part marks (the elevation), or the bare picture (for joint numbers). */

@@ -1,8 +1,8 @@
 import { type Drawing, type DrawingBox, dimensionChain, label, rectangle, type Shape } from '../../geometry/drawing.ts'
 import { longest, sum, ZERO } from '../../units/length.ts'
-import type { PlainShow } from '../audience.ts'
 import type { HelperPart } from '../audience-fields.ts'
 import { HOLD, isHeld } from '../held.ts'
+import type { PlainShow } from '../job-words.ts'
 
 /** A panel with its holes, each set out from the left and the lower edge. */
 export function cutOutDrawing(part: HelperPart, show: PlainShow): Drawing {

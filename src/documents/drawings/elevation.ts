@@ -1,7 +1,7 @@
 import { type DimensionSide, type Drawing, dimensionChain, type Shape } from '../../geometry/drawing.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { type Length, less, longest, shortest, sum, ZERO } from '../../units/length.ts'
-import type { ForHelper } from '../audience.ts'
+import type { ForHelper } from '../for-helper.ts'
 import { HOLD, isHeld } from '../held.ts'
 import { bayFrame, bayShapes, frontParts } from './bay-shapes.ts'
 

@@ -8,9 +8,9 @@ import {
   type Shape,
 } from '../../geometry/drawing.ts'
 import { type Length, over, sum, ZERO } from '../../units/length.ts'
-import type { PlainShow } from '../audience.ts'
 import type { HelperLaid, HelperLayout } from '../audience-fields.ts'
 import { HOLD, isHeld } from '../held.ts'
+import type { PlainShow } from '../job-words.ts'
 
 interface Lying {
   readonly x: Length

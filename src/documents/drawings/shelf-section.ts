@@ -1,7 +1,7 @@
 import { type Drawing, dimensionChain, label, line, rectangle, type Shape } from '../../geometry/drawing.ts'
 import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'
-import type { ForHelper } from '../audience.ts'
 import type { HelperPart, HelperShelf } from '../audience-fields.ts'
+import type { ForHelper } from '../for-helper.ts'
 import { HOLD, isHeld } from '../held.ts'
 import { roleOfMark } from '../mark-words.ts'
 

@@ -1,5 +1,5 @@
-import type { ForHelper } from '../audience.ts'
 import type { HelperTask } from '../audience-fields.ts'
+import type { ForHelper } from '../for-helper.ts'
 import { HOLD, isHeld } from '../held.ts'
 
 type Known = Pick<ForHelper, 'parts' | 'leaves' | 'drawers' | 'shelves' | 'boxes' | 'breasts' | 'bays'>

@@ -1,7 +1,7 @@
-import { type ForHelper, forHelper } from '../audience.ts'
 import { type Block, chapter, factOf, type Paper, warned } from '../block.ts'
 import { acceptedWords } from '../confirms.ts'
 import type { Assets, PacketDocument } from '../document.ts'
+import { type ForHelper, forHelper } from '../for-helper.ts'
 import { markRanges } from '../mark-ranges.ts'
 import { paperSize, unitWord } from '../paper-size.ts'
 import { words } from '../words/template.ts'

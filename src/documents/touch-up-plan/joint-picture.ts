@@ -1,9 +1,9 @@
 import type { Drawing, DrawingBox, DrawingPoint, Shape } from '../../geometry/drawing.ts'
 import type { NamedBay } from '../../things/place.ts'
 import { type Length, less, over, sum, times, ZERO } from '../../units/length.ts'
-import type { ForHelper } from '../audience.ts'
 import type { HelperJoint } from '../audience-fields.ts'
 import { bayFrame, bayShapes, overIt } from '../drawings/bay-shapes.ts'
+import type { ForHelper } from '../for-helper.ts'
 
 /** One bay with the number of each joint where it is; undefined when the bay was not measured. */
 export function jointPicture(bay: NamedBay, joints: readonly HelperJoint[], view: ForHelper): Drawing | undefined {

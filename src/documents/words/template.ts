@@ -1,6 +1,6 @@
 import { Liquid, type Template } from 'liquidjs'
-import { nearestWords } from '../../things/nearest.ts'
 import { TemplateBroken } from '../../things/failure.ts'
+import { nearestWords } from '../../things/nearest.ts'
 import type { Block } from '../block.ts'
 import { blocksOfMarkdown } from './markdown-blocks.ts'
 import { TEMPLATES, type TemplateName, type TemplateValues } from './template-list.ts'

@@ -64,10 +64,9 @@ export const linings = lengthsField(
     id: 'linings',
     missing: 'assume',
     short: 'masonry beside',
-    asks: () =>
-      'How thick is the masonry from the inside of the lining to the side of the breast: firebox left, firebox right, flue left, flue right?',
+    asks: () => 'How thick is the masonry beside the firebox (left, right) and beside the flue (left, right)?',
     why: 'Wood against the side of a breast keeps its distance from the hot lining behind it.',
-    help: 'The firebox low down, the flue at shelf height: look up from the opening with a lamp, or ask the sweep. Left out: the firebox is taken to end at the opening’s edge, and the flue is asked about.',
+    help: 'From the inside of the lining to the side of the breast, the flue at shelf height: look up with a lamp, or ask the sweep. Left out: the firebox is taken to end at the opening’s edge, and the flue is asked about.',
     when: (look) => heatsMasonry(look) && look(realMasonry) !== false,
   },
   from0(240, 6000),

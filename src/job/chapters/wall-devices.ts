@@ -57,7 +57,7 @@ export const breastDevices = tableField<BreastDeviceRow>(
     each: ['breast'],
     id: 'breastDevices',
     missing: 'assume',
-    short: 'outlets on the breast',
+    short: 'outlets on breast',
     asks: (p) => `Which outlets, switches, grilles or gas taps are on the face of the ${p?.name ?? 'breast'}?`,
     why: 'None may vanish behind a mantel, a leg or a screen.',
     help: 'One row each: what, from the left, above the floor, wide, high, what becomes of it. "cut-through" behind a screen means: it stays, and the screen comes off its bracket to reach it. "none" when there are none; left out: none.',

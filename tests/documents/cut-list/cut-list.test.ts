@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { forHelper } from '../../../src/documents/audience.ts'
 import type { BookCell } from '../../../src/documents/book.ts'
 import { cutListBook } from '../../../src/documents/cut-list/cut-list.ts'
+import { forHelper } from '../../../src/documents/for-helper.ts'
 import { inchPlan, metricPlan } from '../fixture.ts'
 
 const said = (cell: BookCell | undefined): string => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { forHelper } from '../../../src/documents/audience.ts'
 import { cutOutDrawing } from '../../../src/documents/drawings/cut-out-drawing.ts'
 import { elevation } from '../../../src/documents/drawings/elevation.ts'
 import { layoutDrawing } from '../../../src/documents/drawings/layout-drawing.ts'
+import { forHelper } from '../../../src/documents/for-helper.ts'
 import type { Drawing, DrawingBox } from '../../../src/geometry/drawing.ts'
 import { inchPlan } from '../fixture.ts'
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { type ForHelper, forHelper } from '../../../src/documents/audience.ts'
 import type { Block } from '../../../src/documents/block.ts'
+import { type ForHelper, forHelper } from '../../../src/documents/for-helper.ts'
 import { daysOfWork } from '../../../src/documents/install-sequence/days-of-work.ts'
 import { installPaper } from '../../../src/documents/install-sequence/install-sequence.ts'
 import { writePdf } from '../../../src/documents/write/pdf.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { forShops } from '../../../src/documents/audience.ts'
+import { forShops } from '../../../src/documents/for-shop.ts'
 import { requestPaper } from '../../../src/documents/requests/requests.ts'
 import { writePdf } from '../../../src/documents/write/pdf.ts'
 import type { Plan } from '../../../src/plan/plan.ts'

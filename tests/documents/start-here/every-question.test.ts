@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { forHelper } from '../../../src/documents/audience.ts'
+import { forHelper } from '../../../src/documents/for-helper.ts'
 import { questionWords } from '../../../src/documents/question-words.ts'
 import { startHerePapers } from '../../../src/documents/start-here/start-here.ts'
 import { writeOnePage } from '../../../src/documents/write/pdf.ts'

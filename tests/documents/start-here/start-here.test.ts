@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { forHelper } from '../../../src/documents/audience.ts'
+import { forHelper } from '../../../src/documents/for-helper.ts'
 import { orderWords } from '../../../src/documents/order-days.ts'
 import { newestBefore } from '../../../src/documents/part-changes.ts'
 import { SHOP_ORDER, SHOPS } from '../../../src/documents/shop-words.ts'

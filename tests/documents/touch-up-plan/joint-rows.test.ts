@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { forHelper } from '../../../src/documents/audience.ts'
+import { forHelper } from '../../../src/documents/for-helper.ts'
 import { jointRows } from '../../../src/documents/touch-up-plan/joint-rows.ts'
 import type { Length } from '../../../src/units/length.ts'
 import { inchPlan } from '../fixture.ts'
