@@ -21,6 +21,8 @@ const IN_ASCII: readonly (readonly [RegExp, string])[] = [
   [/·/g, '|'],
   [/→/g, '->'],
   [/×/g, 'x'],
+  [/÷/g, '/'],
+  [/µ/g, 'u'],
   [/↑ ↓/g, 'up down'],
   [/[‘’]/g, "'"],
   [/[“”]/g, '"'],

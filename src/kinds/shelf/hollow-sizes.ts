@@ -48,7 +48,7 @@ export const skinRoughLength = formula(
     id: 'shelf.skin-rough-length',
     plain: 'board it takes − an edge thickness at each free end + left long, up to the cut step',
     source: 'common practice, no source',
-    from: { extent: { id: 'body.extent' }, leftLong: { id: 'shelf.long' } },
+    from: { extent: [{ id: 'body.extent' }, { id: 'body.length' }], leftLong: { id: 'shelf.long' } },
     units: { freeEnds: 'count' },
   },
   (of: {

@@ -15,7 +15,7 @@ export const equalWidths = formula<{ width: Length; count: number; cut: CutStep 
     id: 'boxes.widths',
     plain: 'run ÷ boxes, down to the step; left-over steps from the ends inwards',
     source: 'geometry',
-    from: { width: { id: 'slot.run-width' }, count: boxCount },
+    from: { width: [{ id: 'slot.run-width' }, { id: 'slot.flat-run-width' }], count: boxCount },
     units: { count: 'count' },
   },
   ({ width, count, cut }) => {
