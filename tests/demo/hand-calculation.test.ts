@@ -33,6 +33,13 @@ const figuresOf = (name: string, thing: object): readonly (readonly [string, num
     typeof value !== 'number' ? [] : [[`${name} ${field}`, Math.abs(value) < 1000 ? value : value / NM_PER_INCH]],
   )
 
+/** Litres of caulk that take one colour. */
+const caulkIn = (colour: 'wall' | 'built-in'): number =>
+  plan.joints.joints.filter((joint) => joint.colour === colour).reduce((litres, joint) => litres + joint.caulk, 0)
+
+const CENTS = 100
+const money = (name: string, cents: number) => [`price ${name}`, cents / CENTS] as const
+
 const parts = partFigures()
 const howMany = (name: string) =>
   plan.parts.filter((part) => pieceOf(part) === name).reduce((n, part) => n + part.quantity, 0)
@@ -44,6 +51,17 @@ const known = new Map<string, number>([
   ...plan.shelves.shelves.flatMap((shelf) => figuresOf(`shelf ${shelf.mark}`, shelf)),
   ...plan.mantel.breasts.flatMap((breast) => figuresOf('mantel', breast.mantel ?? {})),
   ['plinth', plan.slots.plinth / NM_PER_INCH],
+  ...plan.parts.map((part) => [`mass ${pieceOf(part)}`, plan.fixings.masses.get(part.id) ?? Number.NaN] as const),
+  ...[...plan.fixings.boxMasses].map(([mark, mass]) => [`mass box ${mark}`, mass] as const),
+  ...plan.panels.layouts.map((sheet) => [`mass sheet ${sheet.material.name.split(',')[0] ?? ''}`, sheet.mass] as const),
+  ['area built-in', plan.coating.areas['built-in']],
+  ...plan.coating.lines.map((line) => [`litres ${line.product}`, line.litres] as const),
+  ...(['wall', 'built-in'] as const).map((colour) => [`caulk ${colour}`, caulkIn(colour)] as const),
+  ...plan.calendar.tasks.map((task) => [`hours ${task.id}`, task.hours] as const),
+  ...Object.entries(plan.price).flatMap(([name, cents]) => (typeof cents === 'number' ? [money(name, cents)] : [])),
+  ...plan.price.boughtIn.map((line) => money(line.id, line.amount)),
+  ...plan.price.stages.map((stage, i) => money(`stage ${i + 1}`, stage.amount)),
+  ['price hours', plan.price.hours],
 ])
 
 describe('the inch demo worked by hand (demo/alcoves-inch/hand-calculation.md)', () => {

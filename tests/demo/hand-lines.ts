@@ -21,6 +21,8 @@ math.import({
   down: toStep('floor', 16),
   up: toStep('ceil', 16),
   downhalf: toStep('floor', 32),
+  tenth: toStep('ceil', 10),
+  cent: (value: Fraction) => toStep('floor', 100)(math.add(value, math.fraction(1, 200))),
   near: (value: Fraction) => toStep('floor', 16)(math.add(value, math.fraction(1, 32))),
 })
 
