@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { boxCount, boxDepth, boxKind } from '../../../src/job/chapters/cabinets.ts'
+import { boxCount, boxDepth, boxKind, fitLeft, fitRight } from '../../../src/job/chapters/cabinets.ts'
 import { type DrawerRow, drawers, drawersWanted, slide, slideSheet } from '../../../src/job/chapters/drawers.ts'
 import { frontStyle, handle, pullSpacing } from '../../../src/job/chapters/hardware.ts'
 import { units } from '../../../src/job/chapters/job.ts'
@@ -19,6 +19,8 @@ const alcove = wallOf('metric', ['alcove', 'breast'])
   ])
   .put(returns, 'a', [mm(400), mm(400)])
   .put(ceiling, 'a', [mm(2440)])
+  .put(fitLeft, 'a', 'filler')
+  .put(fitRight, 'a', 'filler')
   .put(frontStyle, 'job', 'slab')
   .put(drawersWanted, 'job', 'yes')
 const withDrawers = (...rows: readonly DrawerRow[]) => alcove.put(drawers, 'a', rows)
@@ -163,6 +165,8 @@ describe('drawers', () => {
       .put(returns, 'a', [inches(16), inches(16)])
       .put(ceiling, 'a', [inches(96)])
       .put(frontStyle, 'job', 'slab')
+      .put(fitLeft, 'a', 'filler')
+      .put(fitRight, 'a', 'filler')
       .put(drawersWanted, 'job', 'yes')
       .put(drawers, 'a', [{ box: 1 }, { box: 1 }, { box: 1 }]).job
     const plan = runsOf(job)
