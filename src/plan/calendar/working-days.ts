@@ -12,6 +12,8 @@ export interface WorkTime {
   readonly minutesADay: number
   /** Whether day 0, 1, 2 … is worked. */
   readonly worked: (dayNumber: number) => boolean
+  /** Day 0, 1, 2 … by its date; each is worked out once. */
+  readonly dayAt: (dayNumber: number) => Day
 }
 
 /** Working time from a first day on: `lastWeekday` 5 = Monday to Friday. At least one weekday is always worked. */
@@ -30,11 +32,22 @@ export function workTime(of: {
     opens: of.opens,
     minutesADay: of.minutesADay,
     worked: (n) => weekdayOf(n) <= of.lastWeekday && !off.has(n),
+    dayAt: daysFrom(of.firstDay),
+  }
+}
+
+/** Many tasks fall on one day, and calendar arithmetic is slow beside everything else a plan does. */
+function daysFrom(first: Day): WorkTime['dayAt'] {
+  const known = new Map<number, Day>()
+  return (n) => {
+    const found = known.get(n) ?? addDays(first, n)
+    known.set(n, found)
+    return found
   }
 }
 
 export const dayNumberOf = (moment: number): number => Math.floor(moment / MINUTES_A_DAY)
-export const dayOf = (time: WorkTime, moment: number): Day => addDays(time.firstDay, dayNumberOf(moment))
+export const dayOf = (time: WorkTime, moment: number): Day => time.dayAt(dayNumberOf(moment))
 const opening = (time: WorkTime, n: number): number => n * MINUTES_A_DAY + time.opens
 const closing = (time: WorkTime, n: number): number => opening(time, n) + time.minutesADay
 

@@ -6,15 +6,21 @@ import type { TaskDraft } from './draft.ts'
  */
 export function linked(drafts: readonly TaskDraft[]): readonly TaskDraft[] {
   const byId = new Map(drafts.map((d) => [d.id, d]))
+  const needed = drafts.filter((d) => d.needed)
+  const lastRepeats = new Map(needed.flatMap(({ id }) => namesOver(id).map((name) => [name, id])))
   const resolve = (id: string): readonly string[] => {
-    const repeat = drafts.findLast((d) => d.needed && d.id.startsWith(`${id}.`))
-    if (repeat !== undefined) return [repeat.id]
+    const repeat = lastRepeats.get(id)
+    if (repeat !== undefined) return [repeat]
     const draft = byId.get(id)
     if (draft === undefined) return []
     return draft.needed ? [id] : draft.after.flatMap(resolve)
   }
-  return shortest(drafts.filter((d) => d.needed).map((d) => ({ ...d, after: [...new Set(d.after.flatMap(resolve))] })))
+  return shortest(needed.map((d) => ({ ...d, after: [...new Set(d.after.flatMap(resolve))] })))
 }
+
+/** `D3` over `D3.2`: the names that stand for a repeat. */
+const namesOver = (id: string): readonly string[] =>
+  [...id].flatMap((letter, at) => (letter === '.' ? [id.slice(0, at)] : []))
 
 /** Without the predecessors that stand before another predecessor anyway. */
 function shortest(drafts: readonly TaskDraft[]): readonly TaskDraft[] {
