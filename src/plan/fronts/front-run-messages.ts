@@ -124,7 +124,8 @@ function noArm(
   const margin = less(carcass, leaf.overlay)
   const value = leaf.overlay > most ? cut.down(sum(most, margin)) : cut.up(sum(least, margin))
   const key = questionKey('job', carcassThickness)
-  const fixes = [{ says: `box sides ${show.withUnit(value)} thick`, answers: [{ key, value }] }]
+  const offered = carcassThickness.schema.safeParse(value).success
+  const fixes = offered ? [{ says: `box sides ${show.withUnit(value)} thick`, answers: [{ key, value }] }] : []
   const values = { overlay: show.withUnit(leaf.overlay), least: show.withUnit(least), most: show.withUnit(most) }
   const where = { about: key, place: placeOf(leaf.box), part: leaf.id, fixes }
   return [raise(hingesDoNotLap, where, values)]

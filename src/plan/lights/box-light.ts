@@ -1,3 +1,5 @@
+import { lightDriver } from '../../job/chapters/lights.ts'
+import { questionKey } from '../../things/field.ts'
 import { within } from '../../things/formula.ts'
 import { type Message, raise } from '../../things/message.ts'
 import type { CutOut, Part } from '../../things/part.ts'
@@ -98,7 +100,14 @@ export function backHole(
       hole: show.withUnit(hole),
       edge: show.withUnit(edge),
     }
-    return { work: [], messages: [raise(noPlaceForCable, aboutLights(box.run.bay.name, back.id), values)] }
+    const fixes = [
+      {
+        says: 'the driver outside the boxes',
+        answers: [{ key: questionKey('job', lightDriver), value: 'elsewhere' }],
+      },
+    ]
+    const about = { ...aboutLights(`${box.run.bay.name}, box ${box.number}`, back.id), fixes }
+    return { work: [], messages: [raise(noPlaceForCable, about, values)] }
   }
   const cutOut: CutOut = { what: `${LIGHT_CUT}: cable hole`, x: context.cut.near(x), z, width: hole, height: hole }
   return { work: [{ part: back.id, cutOuts: [cutOut], details: [], waitsFor: [] }], messages: [] }

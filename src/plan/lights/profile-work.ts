@@ -1,6 +1,6 @@
-import { lightProfile, lights } from '../../job/chapters/lights.ts'
+import { lightMount, lightProfile, lights } from '../../job/chapters/lights.ts'
 import { questionKey } from '../../things/field.ts'
-import { type Message, raise } from '../../things/message.ts'
+import { type Fix, type Message, raise } from '../../things/message.ts'
 import type { CutOut, Part } from '../../things/part.ts'
 import { type Length, less, over, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -69,7 +69,13 @@ function tooDeep({ figures, show }: PlanContext, make: LightMake, panel: HostPan
     least: show.withUnit(least),
     most: show.withUnit(most > 0 ? most : ZERO),
   }
-  return [
-    raise(grooveTooDeep, { about: questionKey('job', lightProfile), place: panel.where, part: panel.part.id }, values),
+  const about = questionKey('job', lightProfile)
+  const thinner: readonly Length[] = [make.width, most]
+  const fixes: readonly Fix[] = [
+    { says: 'the profile on the face', answers: [{ key: questionKey('job', lightMount), value: 'surface' }] },
+    ...(lightProfile.schema.safeParse(thinner).success
+      ? [{ says: `a profile ${show.withUnit(most)} deep`, answers: [{ key: about, value: thinner }] }]
+      : []),
   ]
+  return [raise(grooveTooDeep, { about, place: panel.where, part: panel.part.id, fixes }, values)]
 }

@@ -1,3 +1,5 @@
+import { lights } from '../../job/chapters/lights.ts'
+import { questionKey } from '../../things/field.ts'
 import { within } from '../../things/formula.ts'
 import { type Message, raise } from '../../things/message.ts'
 import { type CutOut, onHold, type Part } from '../../things/part.ts'
@@ -104,7 +106,13 @@ function cleatNotch(
   if (cleat === undefined) return { work: [], messages: [] }
   if (hole > over(cleat.width, 2)) {
     const values = { where, hole: show.withUnit(hole), edge: show.withUnit(figures.length('lights.hole-edge')) }
-    return { work: [], messages: [raise(noPlaceForCable, aboutLights(shelf.bay.name, cleat.id), values)] }
+    const fixes = [
+      {
+        says: 'no lights under the shelves',
+        answers: [{ key: questionKey('job', lights), value: 'boxes' }],
+      },
+    ]
+    return { work: [], messages: [raise(noPlaceForCable, { ...aboutLights(shelf.bay.name, cleat.id), fixes }, values)] }
   }
   const start = over(less(shelf.backLength, cleat.length), 2)
   const notch: CutOut = {

@@ -44,16 +44,14 @@ export const leastMantel = (
 
 /** All pieces of a mantel: one glued beam, `M-E1`, the ledger and blocks that hold it, and its legs. */
 export const mantelParts = (at: MantelAt): readonly Part[] => [
-  ...within(`${at.wall.bay.id}/mantel`, () => [
-    ...topLayers(at),
-    frieze(at),
-    ...ends(at),
-    soffit(at),
-    ledger(at),
-    ...blocks(at),
-  ]),
+  ...within(`${at.wall.bay.id}/mantel`, () =>
+    [...topLayers(at), frieze(at), ...ends(at), soffit(at), ledger(at), ...blocks(at)].filter(hasSize),
+  ),
   ...legParts(at),
 ]
+
+/** A mantel below the least that can be built is stopped; a piece that nothing is left of is not in the cut list. */
+const hasSize = ({ length, width, thickness }: Part): boolean => length > 0 && width > 0 && thickness > 0
 
 const beamOf = ({ wall, waitsFor }: MantelAt) => ({ wall, waitsFor, number: 1, id: `${wall.bay.id}/mantel` })
 

@@ -4,7 +4,7 @@ import { leadEarlier, leadFirm, removals } from '../../job/chapters/removal.ts'
 import { OLD_FIXINGS, REMOVALS } from '../../kinds/removal/list.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
 import { formula } from '../../things/formula.ts'
-import { type Message, raise } from '../../things/message.ts'
+import { type Fix, type Message, raise } from '../../things/message.ts'
 import { type Area, SQUARE_METRES_PER_SQUARE_FOOT, squareMetres } from '../../units/area.ts'
 import type { PlanContext } from '../context.ts'
 import {
@@ -131,7 +131,11 @@ function houseMessages(context: PlanContext, disturbed: Disturbed, age: HouseAge
   const over = area > limit + HAIR
   if (firm !== undefined && (over || broken.length > 0))
     return [raise(leadFirmNamed, { about: questionKey('job', leadFirm), place: 'house' }, { area: says, firm })]
-  if (broken.length > 0) return [raise(paintDemolished, where, { pieces: named(broken), year })]
+  if (broken.length > 0) {
+    const enough = area - broken.reduce((m2, p) => m2 + p.coated, 0) <= limit + HAIR
+    const fixes = enough ? [leftInPlace(context, broken)] : []
+    return [raise(paintDemolished, { ...where, fixes }, { pieces: named(broken), year })]
+  }
   const values = {
     area: says,
     what: area > 0 ? says : 'washing and drilling the masonry',
@@ -145,6 +149,15 @@ function houseMessages(context: PlanContext, disturbed: Disturbed, age: HouseAge
 const keepTheBoard = () => ({
   says: 'keep the baseboard',
   answers: [{ key: questionKey('job', baseboardFate), value: 'keep' }],
+})
+
+/** What would be broken out stays where it is; the other old pieces of its bay still come off. */
+const leftInPlace = ({ settle }: PlanContext, broken: readonly OldPiece[]): Fix => ({
+  says: `leave in place: ${named(broken)}`,
+  answers: [...new Set(broken.map((p) => p.bay))].map((bay) => ({
+    key: questionKey(bay.id, removals),
+    value: (settle.asked(removals, bay) ?? []).filter((row) => !broken.some((p) => p.bay === bay && p.row === row)),
+  })),
 })
 
 const aboutPieces = ([first]: readonly OldPiece[]): { readonly about: QuestionKey; readonly place: string } => ({
