@@ -3,6 +3,7 @@ import type { BoxPlan } from './boxes/boxes.ts'
 import type { CarryingIn } from './carrying-in/carrying-in.ts'
 import type { CoatingPlan } from './coating/coating.ts'
 import type { DevicePlan } from './devices/devices.ts'
+import type { Extras } from './extras/extras.ts'
 import type { FixingPlan } from './fixings/fixings.ts'
 import type { FrontPlan } from './fronts/fronts.ts'
 import type { JointPlan } from './joints/joints.ts'
@@ -27,6 +28,8 @@ export interface Built {
   readonly mantel: MantelPlan
   readonly shelves: ShelfPlan
   readonly lights: LightPlan
+  /** Pieces added by hand. */
+  readonly extras: Extras
   readonly stripOut: StripOut
   readonly carryingIn: CarryingIn
   readonly supply: SupplyPlan

@@ -16,6 +16,7 @@ import { recoatTooLate } from './calendar/recoat.ts'
 import { boxDoesNotComeIn, pieceDoesNotComeIn, sheetDoesNotComeIn } from './carrying-in/carrying-messages.ts'
 import { coatingNotHere, dryingFromTheTin, notByThatMethod, sprayingOnSite } from './coating/coating-messages.ts'
 import { cutOutMeetsPart, deviceBuried, deviceCovered, nailerCrossed } from './devices/device-messages.ts'
+import { extrasAsGiven } from './extras/extra-messages.ts'
 import { heavyLift } from './fixings/carrying.ts'
 import { boxesNeedBlocking } from './fixings/wall-fixings.ts'
 import {
@@ -196,6 +197,7 @@ export const CATALOGUE: readonly MessageKind<never>[] = [
   pieceDoesNotComeIn,
   sheetDoesNotComeIn,
   mainsByElectrician,
+  extrasAsGiven,
   heldBeyond,
   oneFaceMeasured,
   leanSplit,

@@ -15,6 +15,7 @@ import { carryingIn } from './carrying-in/carrying-in.ts'
 import { coating } from './coating/coating.ts'
 import type { PlanContext } from './context.ts'
 import { devices } from './devices/devices.ts'
+import { extras } from './extras/extras.ts'
 import { fixings } from './fixings/fixings.ts'
 import { fronts } from './fronts/fronts.ts'
 import { joints } from './joints/joints.ts'
@@ -91,7 +92,7 @@ function worked(context: PlanContext, built: Built) {
 function build(context: PlanContext, effort: Effort): { readonly built: Built; readonly messages: readonly Message[] } {
   const { standing, drafts, ...stood } = stand(context)
   const { survey: surveyed, boxes: boxed, fronts: front, mantel, shelves: shelf } = standing
-  const supplied = supply(context, standing.lights.parts, front)
+  const supplied = supply(context, [...standing.lights.parts, ...standing.extras.parts], front)
   const parts = supplied.parts
   const laid = panels(context, parts, effort)
   const carried = carryingIn(context, { parts, boxes: boxed, shelves: shelf, mantel, panels: laid })
@@ -150,6 +151,7 @@ function stand(context: PlanContext): Stood {
   const wired = withCableHoles(context, { survey: surveyed, mantel, parts: withCutOuts(byFire.parts, cut.cutOuts) })
   const unlit = wired.parts
   const lit = lights(context, { survey: surveyed, boxes: boxed, shelves: shelf, parts: unlit })
+  const own = extras(context, surveyed)
   const off = stripOut(context, { survey: surveyed, slots: slotted }, mantel)
   return {
     standing: {
@@ -162,10 +164,11 @@ function stand(context: PlanContext): Stood {
       mantel,
       shelves: shelf,
       lights: lit,
+      extras: own,
       stripOut: off,
     },
     drafts: all.joints,
-    messages: [surveyed, all, byFire, wired, lit, off].flatMap((step) => step.messages),
+    messages: [surveyed, all, byFire, wired, lit, own, off].flatMap((step) => step.messages),
   }
 }
 

@@ -26,6 +26,7 @@ export const ROLES = {
   C: 'shelf cleat',
   E: 'mantel',
   N: 'nailer',
+  Z: 'extra piece',
 } as const
 export type Role = keyof typeof ROLES
 

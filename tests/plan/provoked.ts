@@ -4,6 +4,7 @@ import * as cabinets from '../../src/job/chapters/cabinets.ts'
 import * as carrying from '../../src/job/chapters/carrying.ts'
 import type { DrawerRow } from '../../src/job/chapters/drawers.ts'
 import * as drawerQuestions from '../../src/job/chapters/drawers.ts'
+import { extraParts } from '../../src/job/chapters/extras.ts'
 import * as finish from '../../src/job/chapters/finish.ts'
 import * as firebox from '../../src/job/chapters/firebox.ts'
 import { plinthOn } from '../../src/job/chapters/floor-and-trim.ts'
@@ -183,6 +184,10 @@ export const PROVOKED: Readonly<Record<string, Job>> = {
     put(shelves.shelfThickness, 'a', in_(1, 1, 2)),
   ),
   driverOutside: from(wide, put(lighting.lights, 'job', 'shelves'), put(lighting.lightDriver, 'job', 'elsewhere')),
+  extrasAsGiven: from(
+    wide,
+    put(extraParts, 'a', [{ what: 'cornice', length: in_(40), width: in_(3), thickness: in_(0.75), coat: 'coated' }]),
+  ),
   mainsByElectrician: from(wide, put(lighting.lights, 'job', 'boxes')),
   boxDoesNotComeIn: from(wide, put(carrying.smallestDoor, 'job', [in_(14), in_(78)])),
   pieceDoesNotComeIn: from(wide, put(carrying.narrowTurn, 'job', [in_(16), in_(16)])),

@@ -3,6 +3,7 @@ import { BOX_INSIDE_FIELDS } from './box-inside.ts'
 import { CABINET_FIELDS } from './cabinets.ts'
 import { CARRYING_FIELDS } from './carrying.ts'
 import { DRAWER_FIELDS } from './drawers.ts'
+import { EXTRA_FIELDS } from './extras.ts'
 import { FINISH_FIELDS } from './finish.ts'
 import { FIREBOX_FIELDS } from './firebox.ts'
 import { FLOOR_AND_TRIM_FIELDS } from './floor-and-trim.ts'
@@ -22,7 +23,7 @@ export const CHAPTER_FIELDS: Readonly<Record<ChapterId, readonly Field[]>> = {
   job: JOB_FIELDS,
   wall: [...WALL_FIELDS, ...REMOVAL_FIELDS, ...CARRYING_FIELDS],
   firebox: FIREBOX_FIELDS,
-  cabinets: [...CABINET_FIELDS, ...BOX_INSIDE_FIELDS, ...FLOOR_AND_TRIM_FIELDS],
+  cabinets: [...CABINET_FIELDS, ...BOX_INSIDE_FIELDS, ...FLOOR_AND_TRIM_FIELDS, ...EXTRA_FIELDS],
   shelves: SHELF_FIELDS,
   mantel: MANTEL_FIELDS,
   'make-or-buy': MAKE_OR_BUY_FIELDS,

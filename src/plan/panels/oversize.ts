@@ -1,4 +1,5 @@
 import { boxCount } from '../../job/chapters/cabinets.ts'
+import { extraParts } from '../../job/chapters/extras.ts'
 import { mantelLength } from '../../job/chapters/mantel.ts'
 import { shelfCount } from '../../job/chapters/shelves.ts'
 import { questionKey } from '../../things/field.ts'
@@ -114,5 +115,6 @@ function jointWords(
 function asksAbout(part: Part): Parameters<typeof questionKey> {
   const role = parseMark(part.mark)?.role
   if (role === 'E') return [part.bay, mantelLength]
+  if (role === 'Z') return [part.bay, extraParts]
   return [part.bay, role === 'H' || role === 'C' ? shelfCount : boxCount]
 }

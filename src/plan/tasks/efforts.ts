@@ -67,6 +67,7 @@ const COUNTED = {
   'light-groove': 'lights',
   'light-strip': 'lights',
   'light-driver': 'drivers',
+  extra: 'pieces',
   'hand-over': 'hand-overs',
   snag: 'visits',
 } as const

@@ -26,7 +26,7 @@ export const finishingTasks = (load: Workload, taping: Taping): readonly TaskDra
 
 const site = { place: 'site', work: 'joints' } as const
 /** Everything that leaves a hole or a joint behind it. */
-const FITTED = ['F4', 'F5', 'F6', 'F7', 'F8', 'F10']
+const FITTED = ['F4', 'F5', 'F6', 'F7', 'F8', 'F10', 'F11']
 
 function filling(load: Workload): TaskDraft {
   const holes = filledHoles(load.built.fixings.lines)

@@ -5,6 +5,7 @@ import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
 import type { TaskDraft } from './draft.ts'
 import { hoursOf } from './efforts.ts'
+import { extraFitting } from './extras.ts'
 import { finishingTasks } from './finishing.ts'
 import { fittingTasks } from './fitting.ts'
 import { houseTasks } from './house.ts'
@@ -31,6 +32,7 @@ export function tasks(context: PlanContext, built: Built, taping: Taping): TaskP
     ...paintTasks(load),
     ...fittingTasks(load),
     ...upperTasks(load),
+    extraFitting(load),
     ...finishingTasks(load, taping),
   ])
   return { tasks: drafts.map((d) => within(d.id, () => taskOf(context, d, built.fixings))), messages: [] }
