@@ -26,8 +26,9 @@ const namesOver = (id: string): readonly string[] =>
 function shortest(drafts: readonly TaskDraft[]): readonly TaskDraft[] {
   const before = new Map<string, ReadonlySet<string>>()
   return drafts.map((d) => {
-    const further = new Set(d.after.flatMap((id) => [...(before.get(id) ?? [])]))
-    before.set(d.id, new Set([...d.after, ...further]))
+    const further = new Set<string>()
+    for (const id of d.after) for (const earlier of before.get(id) ?? []) further.add(earlier)
+    before.set(d.id, new Set([...further, ...d.after]))
     return { ...d, after: d.after.filter((id) => !further.has(id)) }
   })
 }
