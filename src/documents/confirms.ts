@@ -1,7 +1,7 @@
 import type { Plan } from '../plan/plan.ts'
 import type { ChapterId } from '../things/field.ts'
 import type { Message } from '../things/message.ts'
-import { type Day, day } from '../units/day.ts'
+import { type Day, day, showDayAndYear } from '../units/day.ts'
 import { chapterOf } from './question-words.ts'
 
 /** Something that was asked for with an explicit yes, and the day of the yes (undefined = not given yet). */
@@ -16,6 +16,14 @@ export function acceptedWords({ short, place }: Pick<Accepted, 'short' | 'place'
   const sentence = short.replace(/\.$/, '')
   return sentence.includes(place) ? `${capital(sentence)}.` : `${capital(sentence)} (${place}).`
 }
+
+/** `Confirmed Fri 20 Nov 2026.` */
+export const confirmedOn = ({ on }: Pick<Accepted, 'on'>): string =>
+  on === undefined ? 'Not confirmed yet.' : `Confirmed ${showDayAndYear(on)}.`
+
+/** What a yes does not change: it stands under what was asked for. */
+export const GOVERNS =
+  'A yes here changes no rule: local code, the appliance manual and licensed practice govern mantel, hearth, gas and electricity.'
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 

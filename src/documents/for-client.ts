@@ -36,13 +36,14 @@ export interface ForClient {
 /** Chapters whose confirmations are the client's own choices; what the shop does with its hands is not. */
 const CLIENT_CHAPTERS: readonly ChapterId[] = ['wall', 'firebox', 'cabinets', 'shelves', 'mantel', 'finish']
 
-/** The task that is a visit to measure only. */
+/** Tasks that are visits before the work: to measure, and to look for lead and asbestos. */
 const MEASURING = 'A2'
+const VISITS: readonly string[] = [MEASURING, 'A7']
 
 /** The client's share of a plan. */
 export function forClient(plan: Plan): ForClient {
   const first = (place: 'shop' | 'site') =>
-    plan.calendar.tasks.find((t) => t.place === place && t.hours > 0 && t.id !== MEASURING)?.start
+    plan.calendar.tasks.find((t) => t.place === place && t.hours > 0 && !VISITS.includes(t.id))?.start
   return {
     title: titleOf(plan),
     business: textAnswer(plan, yourBusiness),

@@ -1,4 +1,5 @@
 import { FRONTS } from '../kinds/front/list.ts'
+import { REMOVALS, type RemovalId } from '../kinds/removal/list.ts'
 import type { Front } from '../plan/fronts/front.ts'
 import type { Plan } from '../plan/plan.ts'
 import type { NamedBay } from '../things/place.ts'
@@ -21,7 +22,7 @@ export function scopeOf(plan: Plan): readonly ScopeLine[] {
     ]
     return things.length === 0 ? [] : [{ place: capital(bay.name), says: `${listed(things)}.` }]
   })
-  return [...bays, ...finishWords(plan)]
+  return [...removalWords(plan), ...bays, ...lightWords(plan), ...finishWords(plan)]
 }
 
 function boxWords(plan: Plan, bay: NamedBay): readonly string[] {
@@ -59,6 +60,41 @@ function breastWords(plan: Plan, bay: NamedBay): readonly string[] {
           `a painted mantel ${withUnit(mantel.length)} long${mantel.legs === undefined ? '' : ' on two legs'}, its top at ${withUnit(mantel.top)}`,
         ]),
     ...(breast.paintedFace > 0 ? ['the old masonry face painted'] : []),
+  ]
+}
+
+/** What comes off first, and that it is taken away: the trim with its length left to the papers of the work. */
+function removalWords({ stripOut, bays }: Plan): readonly ScopeLine[] {
+  const pieces = bays.flatMap((bay) => {
+    const here = stripOut.pieces.filter((piece) => piece.bay.id === bay.id)
+    return here.map(({ row, quantity }) => `${oldThing(row.what, quantity)} (${bay.name})`)
+  })
+  const trim = stripOut.trim.says.length > 0 ? ['old trim where the new work stands'] : []
+  const off = [...pieces, ...trim]
+  return off.length === 0
+    ? []
+    : [{ place: 'First', says: `${capital(listed(off))} taken off and taken away, the wall behind made good.` }]
+}
+
+function oldThing(what: RemovalId, quantity: number): string {
+  const { says, unit } = REMOVALS[what]
+  return unit === 'piece' && quantity > 1
+    ? counted(quantity, `old ${says}`, `old ${says.replace(/f$/, 've')}s`)
+    : `the old ${says}`
+}
+
+function lightWords({ lights }: Plan): readonly ScopeLine[] {
+  const count = lights.lights.length
+  if (count === 0) return []
+  const low = `${counted(count, 'strip light')}, low voltage, with ${counted(
+    lights.drivers.reduce((n, d) => n + d.count, 0),
+    'driver',
+  )} that stay within reach`
+  return [
+    {
+      place: 'Lights',
+      says: `${capital(low)}. The mains point for them is the electrician’s, and is not in this price.`,
+    },
   ]
 }
 

@@ -2,7 +2,7 @@ import type { Length } from '../../units/length.ts'
 import { inMillimetres } from '../../units/length.ts'
 import type { HelperPart } from '../audience-fields.ts'
 import type { BookCell, BookSheet } from '../book.ts'
-import { cutOutWords } from '../cut-out-words.ts'
+import { cutInShop, cutOutWords } from '../cut-out-words.ts'
 import type { ForHelper } from '../for-helper.ts'
 import { HOLD, isHeld } from '../held.ts'
 import type { PlainShow } from '../job-words.ts'
@@ -142,7 +142,12 @@ const waitsWords = (part: HelperPart, view: ForHelper): string =>
   `waits for: ${part.waitsFor.map((key) => questionWords(key, view.bays).short).join('; ')}`
 
 const joinery = (part: HelperPart, show: PlainShow): string =>
-  [...part.details, ...part.cutOuts.map((cut) => `Cut-out, ${cutOutWords(cut, show)}; measure again on site.`)]
+  [
+    ...part.details,
+    ...part.cutOuts.map(
+      (cut) => `Cut-out, ${cutOutWords(cut, show)}${cutInShop(cut) ? '' : '; measure again on site'}.`,
+    ),
+  ]
     .map(asSentence)
     .join(' ')
 

@@ -2,7 +2,7 @@ import { type DrawingBox, hatch, label, line, rectangle, type Shape } from '../.
 import { FIRST_LEG } from '../../plan/mantel/leg-parts.ts'
 import { bothLegs } from '../../plan/mantel/mantel-legs.ts'
 import type { NamedBay } from '../../things/place.ts'
-import { type Length, less, longest, sum, times, ZERO } from '../../units/length.ts'
+import { type Length, less, longest, over, sum, times, ZERO } from '../../units/length.ts'
 import type { HelperPart } from '../audience-fields.ts'
 import type { ForHelper } from '../for-helper.ts'
 import { roleOfMark } from '../mark-words.ts'
@@ -31,6 +31,7 @@ export function bayShapes(bay: NamedBay, view: ForHelper, style: BayStyle): read
       return [rectangle(box, 'edge'), ...markOf(part, box, frame, words)]
     }),
     ...boxShapes(bay, view, frame.x, words),
+    ...insideShapes(bay, view),
     ...view.shelves
       .filter((shelf) => shelf.bay.id === bay.id)
       .flatMap((shelf) => {
@@ -106,6 +107,17 @@ function boxShapes(bay: NamedBay, view: ForHelper, originX: Length, words: Words
       return [rectangle(seen, 'thin'), ...words(seen, front.mark)]
     }),
   ]
+}
+
+/** Dividers and fixed shelves behind the fronts: dashed, one line in the middle of each. */
+function insideShapes(bay: NamedBay, view: ForHelper): readonly Shape[] {
+  const inside = view.parts.filter((part) => part.bay === bay.id && 'JX'.includes(roleOfMark(part.mark) ?? ' '))
+  return inside.map(({ placement: { x, z, dx, dz } }) => {
+    const upright = dz > dx
+    const from = upright ? { x: sum(x, over(dx, 2)), z } : { x, z: sum(z, over(dz, 2)) }
+    const to = upright ? { x: from.x, z: sum(z, dz) } : { x: sum(x, dx), z: from.z }
+    return line(from, to, 'hidden')
+  })
 }
 
 function breastShapes(bay: NamedBay, view: ForHelper, frame: DrawingBox, words: Words): readonly Shape[] {

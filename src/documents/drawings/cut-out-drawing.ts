@@ -1,5 +1,5 @@
 import { type Drawing, type DrawingBox, dimensionChain, label, rectangle, type Shape } from '../../geometry/drawing.ts'
-import { longest, sum, ZERO } from '../../units/length.ts'
+import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'
 import type { HelperPart } from '../audience-fields.ts'
 import { HOLD, isHeld } from '../held.ts'
 import type { PlainShow } from '../job-words.ts'
@@ -10,7 +10,11 @@ export function cutOutDrawing(part: HelperPart, show: PlainShow): Drawing {
   return {
     says: `${part.mark} seen from ${lies(part) ? 'above' : 'the front'} with ${part.cutOuts.map((cut) => cut.what).join(', ')}.`,
     frame: panel,
-    shapes: [rectangle(panel, 'outline'), ...part.cutOuts.flatMap(holeShapes), ...chains(part, panel, show)],
+    shapes: [
+      rectangle(panel, 'outline'),
+      ...part.cutOuts.flatMap((cut, i) => holeShapes(cut, i, panel)),
+      ...chains(part, panel, show),
+    ],
   }
 }
 
@@ -24,10 +28,17 @@ function panelBox(part: HelperPart): DrawingBox {
     : { x: ZERO, z: ZERO, width: longest(dx, dy), height: dz }
 }
 
-function holeShapes(cut: HelperPart['cutOuts'][number]): readonly Shape[] {
+/** A hole is named by a letter: its words would not fit beside it. */
+export const cutOutLetter = (index: number): string => String.fromCharCode('A'.charCodeAt(0) + index)
+
+function holeShapes(cut: HelperPart['cutOuts'][number], index: number, panel: DrawingBox): readonly Shape[] {
   const hole: DrawingBox = { x: cut.x, z: cut.z, width: cut.width, height: cut.height }
-  return [rectangle(hole, 'edge'), label({ ...hole, z: sum(cut.z, cut.height) }, cut.what)]
+  return [rectangle(hole, 'edge'), label({ ...hole, z: letterAt(hole, panel) }, cutOutLetter(index))]
 }
+
+/** Above its hole, or under one at the panel’s top. */
+const letterAt = ({ z, height }: DrawingBox, panel: DrawingBox): Length =>
+  sum(z, height, height) > panel.height ? less(z, height) : sum(z, height)
 
 function chains(part: HelperPart, panel: DrawingBox, show: PlainShow): readonly Shape[] {
   const says = isHeld(part) ? () => HOLD : show.length

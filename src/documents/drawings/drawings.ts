@@ -1,8 +1,8 @@
 import type { Drawing } from '../../geometry/drawing.ts'
 import { scaleOfDrawing } from '../../geometry/scale.ts'
-import type { HelperLayout } from '../audience-fields.ts'
+import type { HelperLayout, HelperPart } from '../audience-fields.ts'
 import { type Block, type Fact, fact, factOf, type Paper, type Section, warned } from '../block.ts'
-import { cutOutWords } from '../cut-out-words.ts'
+import { cutInShop, cutOutWords } from '../cut-out-words.ts'
 import type { Assets, PacketDocument } from '../document.ts'
 import { type ForHelper, forHelper } from '../for-helper.ts'
 import { HOLD, isHeld } from '../held.ts'
@@ -12,7 +12,7 @@ import { paperSize, unitWord } from '../paper-size.ts'
 import { words } from '../words/template.ts'
 import { drawingArea } from '../write/page-look.ts'
 import { writePdf } from '../write/pdf.ts'
-import { cutOutDrawing, lies } from './cut-out-drawing.ts'
+import { cutOutDrawing, cutOutLetter, lies } from './cut-out-drawing.ts'
 import { elevation } from './elevation.ts'
 import { layoutDrawing } from './layout-drawing.ts'
 import { sawTable } from './saw-table.ts'
@@ -44,7 +44,7 @@ export function drawingsPaper(view: ForHelper, assets: Assets): Paper {
       ...sectionShelves(view).map((s) =>
         drawn(`Shelf ${s.mark} and its cleat, section`, shelfSection(s, view), view, 'landscape'),
       ),
-      ...view.parts.filter((p) => p.cutOuts.length > 0).map((p) => cutOutPage(p, view)),
+      ...cutAlike(view).map((parts) => cutOutPage(parts, view)),
     ],
   }
 }
@@ -137,16 +137,36 @@ const barPieces = ({ pieces }: Bar, show: ForHelper['show']) => ({
 const WIRED = /outlet|switch|socket/
 const TESTED_DEAD = 'Power off and tested dead by the electrician before the panel is near the wires.'
 
-function cutOutPage(part: ForHelper['parts'][number], view: ForHelper): Section {
+/** Pieces with the same size, seen from the same side, and the same cut-outs share a page. */
+function cutAlike(view: ForHelper): readonly (readonly [HelperPart, ...HelperPart[]])[] {
+  const alike = new Map<string, readonly [HelperPart, ...HelperPart[]]>()
+  for (const part of view.parts.filter((p) => p.cutOuts.length > 0)) {
+    const { dx, dy, dz } = part.placement
+    const key = JSON.stringify([dx, dy, dz, part.cutOuts, isHeld(part)])
+    const [first, ...others] = alike.get(key) ?? [part]
+    alike.set(key, first === part ? [part] : [first, ...others, part])
+  }
+  return [...alike.values()]
+}
+
+function cutOutPage(parts: readonly [HelperPart, ...HelperPart[]], view: ForHelper): Section {
+  const [part] = parts
+  const marks = markRanges(parts.map((p) => p.mark))
+  const onSite = part.cutOuts.some((cut) => !cutInShop(cut))
   const after = [
     ...(isHeld(part)
-      ? [warned(HOLD, `Not to be cut yet: ${part.mark} waits for a measurement; drawn at an assumed size.`)]
-      : part.cutOuts.map((cut) => fact('set out', `${cutOutWords(cut, view.show)}.`))),
+      ? [warned(HOLD, `Not to be cut yet: ${marks} waits for a measurement; drawn at an assumed size.`)]
+      : part.cutOuts.map((cut, i) => fact(`cut-out ${cutOutLetter(i)}`, `${cutOutWords(cut, view.show)}.`))),
     ...(part.cutOuts.some((cut) => WIRED.test(cut.what)) ? [warned('caution', TESTED_DEAD)] : []),
-    fact('check', 'Measure again from the level line before cutting.'),
+    fact(
+      'check',
+      onSite
+        ? 'Measure again from the level line before cutting.'
+        : 'Cut in the workshop, before anything is put together.',
+    ),
   ]
   return drawn(
-    `Cut-outs in ${part.mark}, seen from ${lies(part) ? 'above' : 'the front'}`,
+    `Cut-outs in ${marks}, seen from ${lies(part) ? 'above' : 'the front'}`,
     cutOutDrawing(part, view.show),
     view,
     'upright',

@@ -1,5 +1,5 @@
 import { type Block, chapter, factOf, type Paper, warned } from '../block.ts'
-import { acceptedWords } from '../confirms.ts'
+import { acceptedWords, confirmedOn, GOVERNS } from '../confirms.ts'
 import type { Assets, PacketDocument } from '../document.ts'
 import { type ForHelper, forHelper } from '../for-helper.ts'
 import { markRanges } from '../mark-ranges.ts'
@@ -50,7 +50,8 @@ function firstBlocks(view: ForHelper, assets: Assets, siteDays: number): readonl
     }),
     ...cautions(view, assets),
     ...heavyThings([...view.twoPeople]),
-    ...view.accepted.map((a) => warned('asked', acceptedWords(a))),
+    ...view.accepted.map((a) => warned('asked', [acceptedWords(a), confirmedOn(a)].join(' '))),
+    ...factOf('governs', view.accepted.length === 0 ? [] : [GOVERNS]),
     ...view.waiting.map((w) => warned('HOLD', `Measure first: ${w.question.short}. ${markRanges(w.marks)}`)),
   ]
 }

@@ -1,7 +1,7 @@
 import { addDays, showDay, showDayAndYear } from '../../units/day.ts'
 import { showMoney } from '../../units/money.ts'
 import { type Block, fact, factOf, type Paper, SPACE, together, warned } from '../block.ts'
-import { acceptedWords } from '../confirms.ts'
+import { acceptedWords, GOVERNS } from '../confirms.ts'
 import type { Assets, PacketDocument, Stamp } from '../document.ts'
 import { type ForClient, forClient } from '../for-client.ts'
 import { paperSize } from '../paper-size.ts'
@@ -104,7 +104,9 @@ function datesBlocks(view: ForClient): readonly Block[] {
 }
 
 /** What was asked for against advice stands in the quote, with its bar. */
-const askedBlocks = (view: ForClient): readonly Block[] =>
-  view.accepted.map((a) =>
-    warned('asked', [acceptedWords(a), ...(a.on === undefined ? [] : [`Agreed ${showDay(a.on)}.`])].join(' ')),
-  )
+const askedBlocks = (view: ForClient): readonly Block[] => [
+  ...view.accepted.map((a) =>
+    warned('asked', [acceptedWords(a), ...(a.on === undefined ? [] : [`Agreed ${showDayAndYear(a.on)}.`])].join(' ')),
+  ),
+  ...(view.accepted.length === 0 ? [] : [fact('', GOVERNS)]),
+]

@@ -158,7 +158,10 @@ function confirmed({ accepted }: ForHelper, most: number): readonly Block[] {
   return [
     heading('Asked for against advice'),
     ...lines,
-    ...rest(accepted.length - lines.length, 'more: see the install sequence'),
+    ...rest(
+      accepted.length - lines.length,
+      lines.length === 0 ? 'things, with their days: see the install sequence' : 'more: see the install sequence',
+    ),
   ]
 }
 

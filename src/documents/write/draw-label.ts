@@ -9,7 +9,8 @@ type Label = Extract<Shape, { readonly kind: 'label' }>
 
 /**
  * The mark, then sizes, in the middle of each piece; sizes that do not fit are left out, and a mark alone is shown
- * smaller. A mark wider than its piece moves along the piece until it is clear of the others, on white. Gives where words stand.
+ * smaller. A mark wider than its piece moves along the piece until it is clear of the others. All stand on white: a dashed
+ * line behind them stops there. Gives where words stand.
  */
 export function drawLabels(labels: readonly Label[], place: OnPaper, pen: PaperPen): readonly Box[] {
   const all = labels.flatMap((label) => setOut(label, place, pen))
@@ -17,11 +18,10 @@ export function drawLabels(labels: readonly Label[], place: OnPaper, pen: PaperP
   for (const { box, lines, fits, along } of all.toSorted((a, b) => Number(b.fits) - Number(a.fits))) {
     const at = fits ? box : shiftedClear(box, taken, along)
     taken.push(at)
-    if (!fits)
-      pen.doc
-        .rect(at.x + 1, at.y + 1, at.width - 2, at.height - 2)
-        .fill('white')
-        .fillColor('black')
+    pen.doc
+      .rect(at.x + 1, at.y + 1, at.width - 2, at.height - 2)
+      .fill('white')
+      .fillColor('black')
     let y = at.y
     for (const { text, look } of lines) {
       const wide = pen.widthOf(text, look) + 2

@@ -1,7 +1,8 @@
 import * as z from 'zod'
 import type { Length } from '../../units/length.ts'
-import { cell, countColumn, lengthColumn, tableField, wordColumn } from '../entries.ts'
+import { cell, choiceField, countColumn, lengthColumn, tableField, wordColumn } from '../entries.ts'
 import { boxKind } from './cabinets.ts'
+import { bays } from './wall.ts'
 
 const MOST_BOXES = 48
 const PARTITIONS = ['divider', 'fixed-shelf'] as const
@@ -38,4 +39,18 @@ export const partitions = tableField<PartitionRow>(
   { least: 0, most: 48 },
 )
 
-export const BOX_INSIDE_FIELDS = [partitions] as const
+export const boxInside = choiceField(
+  {
+    chapter: 'cabinets',
+    section: 'choices',
+    each: 'job',
+    id: 'boxInside',
+    short: 'box finish',
+    asks: () => 'Are the boxes painted, or made of a prefinished panel?',
+    why: 'A prefinished panel is not painted inside; its front edges get a band.',
+    when: (look) => look(bays)?.some((bay) => bay.kind !== 'breast') ?? false,
+  },
+  { painted: 'painted, inside too', prefinished: 'prefinished panel with edge band' },
+)
+
+export const BOX_INSIDE_FIELDS = [partitions, boxInside] as const

@@ -6,6 +6,15 @@ import type { SupplyKind } from './contract.ts'
 
 const BOX_ROLES: readonly Role[] = ['S', 'T', 'B', 'K', 'A', 'J', 'X', 'N']
 
+const TO_BE_PAINTED = [
+  'Not painted: edges sanded smooth, faces clean, no wax or oil.',
+  'Double-refined MDF, so that it can be sprayed.',
+] as const
+const PREFINISHED = [
+  'Prefinished panel, both faces finished by its maker; nothing is painted afterwards.',
+  'Matching edge band on every edge that shows, trimmed flush.',
+] as const
+
 /** Boxes made by a shop: every part of a box but its leaves. */
 export const boughtBoxes: SupplyKind = {
   id: 'boxes',
@@ -16,10 +25,7 @@ export const boughtBoxes: SupplyKind = {
   price: 'price.box-made',
   lead: 'lead.boxes',
   lines: boxLines,
-  finish: () => [
-    'Not painted: edges sanded smooth, faces clean, no wax or oil.',
-    'Double-refined MDF, so that it can be sprayed.',
-  ],
+  finish: (_colour, parts) => (parts.some((part) => part.coat !== undefined) ? TO_BE_PAINTED : PREFINISHED),
 }
 
 /** One line a box, its parts with their own sizes below it. */

@@ -25,6 +25,6 @@ export interface SupplyKind {
   readonly lead: string
   /** What is asked for, one line a piece; the parts are those it takes (for spraying, the coated ones). */
   readonly lines: (parts: readonly Part[], show: Show) => readonly RequestLine[]
-  /** The finish asked for, one sentence each; `colour` is empty when nobody has named it. */
-  readonly finish: (colour: string) => readonly string[]
+  /** The finish asked for, one sentence each; `colour` is empty when nobody has named it; the parts are those it takes. */
+  readonly finish: (colour: string, parts: readonly Part[]) => readonly string[]
 }

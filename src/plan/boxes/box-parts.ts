@@ -7,6 +7,7 @@ import { appliedBack, groovedBack, insideWidth, shellDepth } from './box-sizes.t
 import type { Box, BoxMake } from './boxes.ts'
 import { insideParts } from './inside-parts.ts'
 import { nailersOf } from './nailers.ts'
+import { INSIDE_PAINTED } from './prefinished.ts'
 
 /** All parts of one box without its leaves: sides, bottom, top or rails, back, nailers, and what stands inside. */
 export function boxParts(context: PlanContext, box: Box, make: BoxMake): readonly Part[] {
@@ -19,9 +20,6 @@ export function boxParts(context: PlanContext, box: Box, make: BoxMake): readonl
     ...insideParts(context, box, make, shell),
   ]
 }
-
-/** Inside faces are seen when a door opens, so the panels of a painted box are coated all round. */
-const INSIDE_PAINTED = 'inside is painted too: it is seen when a door opens'
 
 function sides(box: Box, make: BoxMake, shell: Shell): readonly Part[] {
   const t = make.carcass

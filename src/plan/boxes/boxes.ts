@@ -15,6 +15,7 @@ import { boxRunMessages } from './box-run-messages.ts'
 import { compartmentWidths, insideDepth, insideWidth } from './box-sizes.ts'
 import { widthsOf } from './box-widths.ts'
 import { backThicknessOf, carcassThicknessOf, frontThicknessOf } from './panel-thickness.ts'
+import { insideFinished } from './prefinished.ts'
 
 /** One box of a run. x is its left outer edge in the bay's own x. */
 export interface Box {
@@ -87,7 +88,7 @@ export function boxes(context: PlanContext, slots: Slots): BoxPlan {
     backGap: new Map(slots.runs.map((run) => [run.bay.id, backGapOf(context, run)])),
     make,
     contribution: {
-      parts: all.flatMap((box) => within(box.id, () => boxParts(context, box, make))),
+      parts: all.flatMap((box) => within(box.id, () => insideFinished(context, boxParts(context, box, make)))),
       joints: built.flatMap((b) => (b.boxes.length === 0 ? [] : boxJoints(context, b.run))),
       messages: built.flatMap((b) => boxRunMessages(context, b)),
     },

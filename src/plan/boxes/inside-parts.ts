@@ -41,12 +41,15 @@ function dividers(context: PlanContext, box: Box, make: BoxMake, shell: Shell): 
   })
 }
 
+/** How the notch of an upright round a nailer begins its name: it is sawn before the box is put together. */
+export const NAILER_NOTCH = 'nailer notch'
+
 /** Where the back is applied the nailers lie inside, and an upright is notched round them at its rear. */
 function nailerNotches(context: PlanContext, box: Box, make: BoxMake): readonly CutOut[] {
   if (make.backFit !== 'applied') return []
   const width = context.figures.length('nailer.width')
   return nailersOf(context, box, make).map(({ up }) => ({
-    what: 'nailer notch, rear edge',
+    what: `${NAILER_NOTCH}, rear edge`,
     x: ZERO,
     z: less(up, make.carcass),
     width: make.carcass,

@@ -6,7 +6,7 @@ import { millimetres } from '../../units/length.ts'
 import type { Money } from '../../units/money.ts'
 import type { Built } from '../built.ts'
 import type { PlanContext } from '../context.ts'
-import { materialOf } from '../materials.ts'
+import { isPrefinishedSheet, materialOf } from '../materials.ts'
 import { priceKnown } from '../price-known.ts'
 import { packPrice, packsFor } from './packs.ts'
 
@@ -71,7 +71,7 @@ function priceOfSheet(
   material: Sheet,
 ): Pick<Purchase, 'priceEach' | 'priceKnown'> {
   const listed = listedPrice(figures, material)
-  if (material.thickness !== built.boxes.carcassThickness || material.grain) {
+  if (material.thickness !== built.boxes.carcassThickness || material.grain || isPrefinishedSheet(material.id)) {
     return { priceEach: listed, priceKnown: priceKnown(figures, listedRow(material)) }
   }
   const priceEach = settle.choice(sheetPrice, undefined, () => ({
@@ -86,8 +86,11 @@ function priceOfSheet(
   }
 }
 
-const listedRow = ({ grain, thickness }: Sheet): string =>
-  grain ? 'price.sheet-plywood' : thickness <= THIN ? 'price.sheet-mdf-thin' : 'price.sheet-mdf'
+function listedRow({ id, grain, thickness }: Sheet): string {
+  if (grain) return 'price.sheet-plywood'
+  const thin = thickness <= THIN ? '-thin' : ''
+  return `price.sheet-${isPrefinishedSheet(id) ? 'prefinished' : 'mdf'}${thin}`
+}
 
 function listedPrice(figures: PlanContext['figures'], material: Sheet): Money {
   const row = listedRow(material)

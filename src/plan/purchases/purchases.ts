@@ -6,6 +6,7 @@ import { lightPurchases } from '../lights/light-purchases.ts'
 import { wastePurchases } from '../strip-out/waste.ts'
 import { boughtIn } from './bought-in.ts'
 import { coatingPurchases } from './coatings.ts'
+import { edgeBandPurchases } from './edge-band.ts'
 import { hardwarePurchases } from './hardware.ts'
 import { jointPurchases } from './joint-supplies.ts'
 import { panelPurchases } from './panels.ts'
@@ -16,6 +17,7 @@ export const purchases = (context: PlanContext, built: Built, tasks: readonly Ta
   [
     ...panelPurchases(context, built),
     ...hardwarePurchases(context, built),
+    ...edgeBandPurchases(context, built),
     ...coatingPurchases(context, built),
     ...jointPurchases(context, built, tasks),
     ...boughtIn(built),
@@ -28,6 +30,7 @@ export const purchases = (context: PlanContext, built: Built, tasks: readonly Ta
 /** Steps that use materials, in the order of the trade. */
 const USERS = [
   'W1',
+  'W2',
   'W3',
   'W6',
   'W7',

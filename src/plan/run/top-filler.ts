@@ -2,6 +2,8 @@ import { carcassThickness } from '../../job/chapters/cabinets.ts'
 import { crown as crownField } from '../../job/chapters/wall.ts'
 import { type Contribution, NOTHING } from '../../things/contribution.ts'
 import { formula } from '../../things/formula.ts'
+import type { JointDraft } from '../../things/joint.ts'
+import type { Part } from '../../things/part.ts'
 import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'
 import type { CutStep } from '../../units/round.ts'
 import type { PlanContext } from '../context.ts'
@@ -111,20 +113,23 @@ export function topFiller(context: PlanContext, here: StandingRun): Contribution
     waitsFor,
     from: { length: fillerLength, width: heightThere, thickness: carcassThickness, roughLength, roughWidth },
   })
+  return { parts: [part], joints: [ceilingJoint(context, part)], messages: [] }
+}
+
+function ceilingJoint({ figures }: PlanContext, { id, bay, length, waitsFor }: Part): JointDraft {
   const scribed = figures.length('scribe.fit')
-  const joint = {
-    id: `${run.bay.id}/top-filler`,
-    bay: run.bay.id,
+  return {
+    id,
+    bay,
     where: 'top filler to ceiling',
     length,
     gap1: scribed,
     gap2: scribed,
-    ends: ['left', 'right'] as const,
-    colour: 'wall' as const,
+    ends: ['left', 'right'],
+    colour: 'wall',
     twoColours: true,
     waitsFor,
   }
-  return { parts: [part], joints: [joint], messages: [] }
 }
 
 /** Width in front from the boxes' top up to the ceiling; the run itself on a flat wall. */

@@ -208,7 +208,6 @@ const longestInOnePiece = ({ figures, cut }: PlanContext): Length =>
 
 /** Over what stands below; from a wall where it reaches one; in the middle else. */
 function startOnFlat(wall: FlatWall, usual: Stretch, length: Length): Length {
-  if (length >= wall.width) return ZERO
   if (length === usual.length) return usual.x
   if (wall.wallAtLeft) return ZERO
   return wall.wallAtRight ? less(wall.width, length) : sum(usual.x, over(less(usual.length, length), 2))

@@ -128,7 +128,7 @@ function requestIn(context: PlanContext, kind: SupplyKind, { parts, fronts }: As
     id: kind.id,
     title: kind.title,
     lines,
-    finish: kind.finish(settle.asked(builtInColour, undefined) ?? ''),
+    finish: kind.finish(settle.asked(builtInColour, undefined) ?? '', parts),
     drilling: kind.id === 'fronts' ? drillingFor(context, fronts) : [],
     area,
     leadDays,

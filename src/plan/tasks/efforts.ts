@@ -12,6 +12,7 @@ const COUNTED = {
   'old-paint': 'checks',
   sheet: 'sheets',
   part: 'parts',
+  'edge-band': 'metres of edge',
   box: 'boxes',
   'box-on-site': 'boxes',
   drawer: 'drawers',

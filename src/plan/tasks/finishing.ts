@@ -58,8 +58,8 @@ function taped(load: Workload): TaskDraft {
     efforts: [effort('tape', metres)],
     tools: ['masking tape', 'knife'],
     setOut: [
-      `On the painted piece, ${show.withUnit(context.figures.length('tape.back'))} in from its edge, ${show.withUnit(context.figures.length('tape.overlap'))} beyond each end.`,
-      `Joints ${numbersOf(joints)}.`,
+      `On the painted piece, ${show.withUnit(context.figures.length('tape.back'))} inside its edge, ${show.withUnit(context.figures.length('tape.overlap'))} beyond each end.`,
+      `${jointsWord(joints)}.`,
     ],
     checks: [
       'Pressed down with a thumbnail, no lift at the corners.',
@@ -73,6 +73,10 @@ const highJoints = (load: Workload): readonly string[] =>
   load.built.shelves.shelves.length > 0 || load.built.boxes.boxes.some((b) => b.run.kind === 'tall')
     ? [CAUTIONS.ladder]
     : []
+
+/** `Joints 1 to 6, 9`; `Joint 33`. */
+const jointsWord = (joints: readonly Joint[]): string =>
+  `${joints.length === 1 ? 'Joint' : 'Joints'} ${numbersOf(joints)}`
 
 /** `1 to 6, 9, 11 to 14`. */
 function numbersOf(joints: readonly Joint[]): string {
@@ -100,7 +104,7 @@ function caulking(load: Workload): readonly TaskDraft[] {
       efforts: [effort('caulk', metres)],
       wait: { clockHours: load.dry('caulk'), says: 'overnight; the cartridge’s own sheet replaces it' },
       tools: ['caulk gun', 'wet cloth', 'tooling stick', 'backer rod where the list says so'],
-      setOut: [`Joints ${numbersOf(joints)}, over the edge of the tape where there is one.`],
+      setOut: [`${jointsWord(joints)}, over the edge of the tape where there is one.`],
       checks: [
         i === 0 ? 'One bead, tooled once; kick plate to floor stays open.' : 'Filled flush: no hollow left to see.',
       ],

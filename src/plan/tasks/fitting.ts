@@ -1,10 +1,12 @@
 import { edgeAt } from '../../geometry/edge.ts'
 import type { CutOut, Part } from '../../things/part.ts'
-import { type Length, sum } from '../../units/length.ts'
+import { type Length, sum, ZERO } from '../../units/length.ts'
 import type { Box } from '../boxes/boxes.ts'
+import { NAILER_NOTCH } from '../boxes/inside-parts.ts'
 import { wallHold } from '../fixings/wall-fixing-kinds.ts'
 import { LIGHT_CUT } from '../lights/light-cuts.ts'
 import { plinthOnOf } from '../run/levellers.ts'
+import { floorFinishOf } from '../run/run-levels.ts'
 import type { Run } from '../run/slot.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
@@ -49,6 +51,7 @@ function levelLine(load: Workload): TaskDraft {
     setOut: [
       `Line ${show.withUnit(line)} above the highest point of the floor, over all bays; where a floor is not measured, find its highest point first.`,
       ...[...new Set(built.slots.runs.map((r) => levels(load, r)))],
+      ...floorToCome(load),
       ...studs,
     ],
     checks: [
@@ -57,6 +60,14 @@ function levelLine(load: Workload): TaskDraft {
     ],
     cautions: [CAUTIONS.cables],
   }
+}
+
+/** A floor that is still to be laid is in the heights already: nobody adds it again. */
+function floorToCome({ show, context, built }: Workload): readonly string[] {
+  const laid = built.slots.runs.length === 0 ? ZERO : floorFinishOf(context)
+  return laid > 0
+    ? [`The floor still to be laid, ${show.withUnit(laid)} thick, is in these heights: count from the floor of today.`]
+    : []
 }
 
 /** `Plinth top 34 1/2 below the line; box top 4 1/2 below the line.` */
@@ -121,9 +132,9 @@ function cutOuts(load: Workload): TaskDraft {
   }
 }
 
-/** What is cut on site: grooves and holes for lights were made in the shop. */
+/** What is cut on site: grooves and holes for lights, and the uprights' notches round nailers, were made in the shop. */
 const cutHere = (parts: readonly Part[]): readonly CutOut[] =>
-  parts.flatMap((p) => p.cutOuts.filter((c) => !c.what.startsWith(LIGHT_CUT)))
+  parts.flatMap((p) => p.cutOuts.filter((c) => !c.what.startsWith(LIGHT_CUT) && !c.what.startsWith(NAILER_NOTCH)))
 
 /** A notch for the baseboard meets no wire. */
 const holdsDevice = (part: Part): boolean => cutHere([part]).some((c) => !c.what.includes('notch'))

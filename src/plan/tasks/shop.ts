@@ -1,7 +1,11 @@
 import { FRONTS } from '../../kinds/front/list.ts'
+import { sum } from '../../units/length.ts'
+import type { Box } from '../boxes/boxes.ts'
+import { NAILER_NOTCH } from '../boxes/inside-parts.ts'
 import { checkWords } from '../fronts/door-choices.ts'
 import { CAUTIONS } from './cautions.ts'
 import type { TaskDraft } from './draft.ts'
+import { edgeBanding } from './edge-band.ts'
 import { effort } from './efforts.ts'
 import { lightGrooves } from './lights.ts'
 import { ORDERS } from './office.ts'
@@ -10,6 +14,7 @@ import { countOf, legCount, marksOf, sized, type Workload } from './workload.ts'
 /** Sawing, gluing and drilling. */
 export const shopTasks = (load: Workload): readonly TaskDraft[] => [
   sawing(load),
+  edgeBanding(load),
   lightGrooves(load),
   boxMaking(load),
   leafMaking(load),
@@ -55,7 +60,7 @@ function boxMaking(load: Workload): TaskDraft {
   return {
     id: 'W3',
     title: boxTitle(boxes.length, drawers.length),
-    after: ['W1', 'W10', ORDERS.hardware],
+    after: ['W1', 'W2', 'W10', ORDERS.hardware],
     needed: boxes.length + drawers.length > 0,
     efforts: [effort('box', boxes.length), effort('drawer', drawers.length)],
     place: 'shop',
@@ -69,6 +74,7 @@ function boxMaking(load: Workload): TaskDraft {
         ({ mark, box, body }) =>
           `${mark}: drawer box ${lengths(load, body.width, body.height, body.length)} outside; its slides in ${box.mark}, screw line ${load.show.withUnit(body.slideLine)} above its lower edge.`,
       ),
+      ...notches(load, boxes),
       ...(drawers.length > 0 && drawerMake?.known === 'generic'
         ? [`Screw lines of the slides and the drawer boxes’ widths${checkWords('generic', 'slide')}.`]
         : []),
@@ -80,6 +86,19 @@ function boxMaking(load: Workload): TaskDraft {
     cautions: [],
   }
 }
+
+/** Uprights are notched round the nailers before they go in. */
+const notches = ({ built, show }: Workload, boxes: readonly Box[]): readonly string[] =>
+  built.parts
+    .filter((part) => boxes.some((box) => part.id.startsWith(`${box.id}/`)))
+    .flatMap((part) =>
+      part.cutOuts
+        .filter((cut) => cut.what.startsWith(NAILER_NOTCH))
+        .map(
+          (cut) =>
+            `${part.mark}, ${cut.what}, sawn first: ${show.length(cut.width)} deep, from ${show.length(cut.z)} to ${show.length(sum(cut.z, cut.height))} up.`,
+        ),
+    )
 
 function boxTitle(boxes: number, drawers: number): string {
   if (drawers === 0) return 'Put the boxes together'
