@@ -1,8 +1,8 @@
-import { boxKind, fillerWidth, fitLeft, fitRight, runLength } from '../../job/chapters/cabinets.ts'
+import { boxKind, fillerWidth, fitLeft, fitRight, runLength, runStart } from '../../job/chapters/cabinets.ts'
 import { widths } from '../../job/chapters/wall.ts'
 import { questionKey } from '../../things/field.ts'
-import { type Message, raise } from '../../things/message.ts'
-import { less, longest, shortest, sum, ZERO } from '../../units/length.ts'
+import { type Fix, type Message, raise } from '../../things/message.ts'
+import { type Length, less, longest, shortest, sum, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
 import { hasDoors } from '../fronts/door-choices.ts'
 import { flatRunEnd } from './flat-run.ts'
@@ -62,7 +62,7 @@ function fillerMessages(context: PlanContext, run: Run): readonly Message[] {
     const { gapLeast } = run[thin]
     const short = cut.up(less(least, gapLeast))
     const value = sum(run.fillerNominal, short)
-    const fixes = [{ says: `fillers ${show.withUnit(value)}`, answers: [{ key, value }] }]
+    const fixes = [moved(context, run, value) ?? { says: `fillers ${show.withUnit(value)}`, answers: [{ key, value }] }]
     return [
       raise(
         fillerTooThin,
@@ -87,6 +87,24 @@ function fillerMessages(context: PlanContext, run: Run): readonly Message[] {
       most: show.withUnit(most),
     }),
   ]
+}
+
+/** On a flat wall whose run was given its place or length, those leave too little: both again, with room for the fillers. */
+function moved({ settle, figures, show, cut }: PlanContext, run: Run, filler: Length): Fix | undefined {
+  const { wall, bay } = run
+  const given = [runStart, runLength].some((field) => settle.asked(field, bay) !== undefined)
+  if (wall.kind !== 'flat' || !given) return undefined
+  const room = longest(filler, cut.up(figures.length('filler.least')))
+  const start = run.left.fit === 'filler' ? room : run.startX
+  const end = run.right.fit === 'filler' ? room : less(wall.width, run.startX, run.width)
+  const length = cut.down(less(wall.width, start, end))
+  return {
+    says: `boxes from ${show.withUnit(start)}, ${show.withUnit(length)} long`,
+    answers: [
+      { key: questionKey(bay.id, runStart), value: start },
+      { key: questionKey(bay.id, runLength), value: length },
+    ],
+  }
 }
 
 function caulkMessages(context: PlanContext, run: Run, side: 'left' | 'right'): readonly Message[] {
