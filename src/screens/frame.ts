@@ -88,7 +88,7 @@ export interface PageParts {
 /** Puts a page's parts on their fixed rows: place, body from row 3, effect near the foot, keys on the last line. */
 export function framed(layout: Layout, page: PageParts): Frame {
   const effect = page.effect === '' ? [] : effectFact(layout, page.effect).slice(0, EFFECT_ROWS)
-  const foot: Frame = [...sentence(layout, page.keys).slice(0, 2)]
+  const foot: Frame = keyRows(layout, page.keys).slice(0, 2)
   const room = layout.lines - 2 - foot.length - 1
   const body = page.body.slice(0, room)
   const gap = room - body.length
@@ -117,9 +117,21 @@ export function effectRows(layout: Layout, changes: readonly Change[]): number {
   return words === '' ? 0 : effectFact(layout, words).length + 1
 }
 
+const BETWEEN_KEYS = ' · '
+
+/** The keys on as few lines as hold them; a key and its word stay together. */
+function keyRows(layout: Layout, keys: string): Frame {
+  const room = layout.width - layout.margin
+  const lines = keys.split(BETWEEN_KEYS).reduce<readonly string[]>((done, key) => {
+    const longer = [...done.slice(-1), key].join(BETWEEN_KEYS)
+    return cellsOf(inSigns(longer, layout.look)) <= room ? done.slice(0, -1).concat(longer) : done.concat(key)
+  }, [])
+  return lines.flatMap((line) => sentence(layout, line))
+}
+
 /** How many lines a page's body has at most. */
 export const bodyRoom = (layout: Layout, keys: string): number =>
-  layout.lines - 3 - Math.min(2, sentence(layout, keys).length)
+  layout.lines - 3 - Math.min(2, keyRows(layout, keys).length)
 
 /** A blank line between groups, where the window is high enough for white space. */
 export const airy = (layout: Layout): Frame => (layout.size.rows < AIRY_ROWS ? [] : [BLANK])

@@ -23,6 +23,7 @@ const IN_ASCII: readonly (readonly [RegExp, string])[] = [
   [/×/g, 'x'],
   [/÷/g, '/'],
   [/µ/g, 'u'],
+  [/°/g, ' deg'],
   [/↑ ↓/g, 'up down'],
   [/[‘’]/g, "'"],
   [/[“”]/g, '"'],

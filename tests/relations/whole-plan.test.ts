@@ -94,7 +94,9 @@ relations(
       plan,
     ) => {
       const p = plan
-      const density = (part: Part) => p.figures.number(`density.${part.material.split('-')[0]}`)
+      // A prefinished panel has a core of MDF.
+      const density = (part: Part) =>
+        p.figures.number(`density.${part.material.replace('prefinished', 'mdf').split('-')[0]}`)
       for (const part of p.parts)
         expect(p.fixings.masses.get(part.id)!, part.id).toBeCloseTo(cubicMetres(part) * density(part), 9)
       for (const box of p.boxes.boxes) {

@@ -20,6 +20,7 @@ export const partitions = tableField<PartitionRow>(
     section: 'choices',
     each: ['alcove', 'flat'],
     id: 'partitions',
+    missing: 'suggest',
     short: 'dividers and shelves',
     asks: (p) => `Which dividers and fixed shelves stand in the boxes of the ${p?.name ?? 'wall'}?`,
     why: 'They halve the span of the loose shelves and stiffen a wide or tall box.',
