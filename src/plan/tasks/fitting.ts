@@ -31,15 +31,14 @@ export const fittingTasks = (load: Workload): readonly TaskDraft[] => [
 
 function levelLine(load: Workload): TaskDraft {
   const { show, levelLine: line, built, context } = load
-  const studs = built.survey.walls.flatMap((w) =>
-    w.kind !== 'breast' && wallHold(w.fixing).studs.length > 0
-      ? [
-          `Studs, ${w.bay.name}: ${wallHold(w.fixing)
-            .studs.map((c) => show.length(c))
-            .join(', ')} from its left end.`,
-        ]
-      : [],
-  )
+  const studs = built.survey.walls.flatMap((w) => {
+    if (w.kind === 'breast') return []
+    const found = wallHold(w.fixing).studs.map((c) => show.length(c))
+    if (found.length === 0) return []
+    return w.waits.fixing.length > 0
+      ? [`Studs, ${w.bay.name}: nobody has measured them; find them and mark their centres before anything is fixed.`]
+      : [`Studs, ${w.bay.name}: ${found.join(', ')} from its left end.`]
+  })
   return {
     ...site,
     id: 'F1',
