@@ -2,11 +2,14 @@ import { boxDepth } from '../../job/chapters/cabinets.ts'
 import { shelfDepth } from '../../job/chapters/shelves.ts'
 import { type QuestionKey, questionKey } from '../../things/field.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
-import { type Length, less } from '../../units/length.ts'
+import type { Part } from '../../things/part.ts'
+import { type Length, less, longest, sum, ZERO } from '../../units/length.ts'
+import { backGapOf, leafReach } from '../boxes/box-depth.ts'
 import type { PlanContext } from '../context.ts'
 import { piecesTooClose, type TooClose, woodTooClose } from '../mantel/clearance.ts'
 import { parseMark } from '../marks.ts'
 import type { Run } from '../run/slot.ts'
+import { counterDepth } from '../tops/counter-body.ts'
 import type { BesideFire } from './beside-fire.ts'
 import { shallower } from './in-hearth-zone.ts'
 import type { StandingOut } from './standing-out.ts'
@@ -28,12 +31,14 @@ export function woodTooNear(context: PlanContext, here: BesideFire, on: Out): re
       about: questionKey(bay.id, boxDepth),
       out: on.out.filter((o) => !isShelf(o)),
       fixes: (by) => (run === undefined ? [] : shallower(context, { run, depth: less(on.depth, by) })),
+      heldBack: (part) => (run === undefined ? ZERO : heldBack(context, { run, depth: on.depth }, part)),
     }),
     ...worst(context, here, {
       what: 'shelves',
       about: questionKey(bay.id, shelfDepth),
       out: on.out.filter(isShelf),
       fixes: () => [],
+      heldBack: () => ZERO,
     }),
   ]
 }
@@ -48,16 +53,42 @@ interface Kept {
   readonly about: QuestionKey
   readonly out: readonly StandingOut[]
   readonly fixes: (by: Length) => readonly Fix[]
+  /** How much shallower the boxes get before this part does. */
+  readonly heldBack: (part: Part) => Length
+}
+
+/** A counter is kept behind the edge of its return: it only goes back once the boxes under it leave that much room. */
+function heldBack(
+  context: PlanContext,
+  { run, depth }: { readonly run: Run; readonly depth: Length },
+  part: Part,
+): Length {
+  const { figures, cut } = context
+  if (parseMark(part.mark)?.role !== 'T' || part.placement.z < run.z1) return ZERO
+  const free = counterDepth({
+    box: depth,
+    leafReach: leafReach(context),
+    overhang: figures.length('counter.overhang'),
+    backGap: backGapOf(context, run),
+    most: undefined,
+    cut,
+  })
+  return longest(ZERO, less(free, part.width))
 }
 
 /** One message for all of them: the piece that must go back furthest, and what clears every one. */
 function worst({ show, cut }: PlanContext, { fire, beside }: BesideFire, kept: Kept): readonly Message[] {
   if (fire.opening === undefined) return []
   const seen = kept.out.map((o) => o.seen)
-  const [first] = piecesTooClose(fire.opening, seen, fire.rules).toSorted((a, b) => back(b) - back(a))
+  const partOf = ({ piece }: TooClose) => kept.out.find((o) => o.seen === piece)?.part
+  const needed = (close: TooClose): Length => {
+    const part = partOf(close)
+    return sum(back(close), part === undefined ? ZERO : kept.heldBack(part))
+  }
+  const [first] = piecesTooClose(fire.opening, seen, fire.rules).toSorted((a, b) => needed(b) - needed(a))
   if (first === undefined) return []
-  const by = back(first)
-  const part = kept.out.find((o) => o.seen === first.piece)?.part.id
+  const by = needed(first)
+  const part = partOf(first)?.id
   return [
     raise(
       woodTooClose,
