@@ -1,6 +1,7 @@
 import { shelfCount, shelfDepth, shelfLoad, shelfSetBack, shelfThickness } from '../../job/chapters/shelves.ts'
 import { returns } from '../../job/chapters/wall.ts'
 import { questionKey } from '../../things/field.ts'
+import { within } from '../../things/formula.ts'
 import { type Fix, type Message, raise } from '../../things/message.ts'
 import { type Length, less, nanometres, size, sum, times, ZERO } from '../../units/length.ts'
 import type { PlanContext } from '../context.ts'
@@ -81,11 +82,23 @@ function depthFix({ settle, show }: PlanContext, { room, depth }: ShelfBay, leas
   return setBack < 0 ? [] : [{ says: `set them back ${show.withUnit(setBack)}`, answers: [{ key, value: setBack }] }]
 }
 
-/** Passing and strength of one shelf. */
-export const shelfMessages = (context: PlanContext, at: ShelfAt, pressure: number): readonly Message[] => [
-  ...passing(context, at),
-  ...strength(context, at, pressure),
-]
+/** Passing and strength of the shelves of one bay. */
+export function shelfMessages(context: PlanContext, ats: readonly ShelfAt[], pressure: number): readonly Message[] {
+  const each = ats.flatMap((at) =>
+    within(at.shelf.id, () => [...passing(context, at), ...strength(context, at, pressure)]),
+  )
+  // Shelves of a bay have one thickness: the one that needs most speaks for all, so that its way out clears every one.
+  const weak = each.filter(({ about }) => about.endsWith(`.${shelfThickness.id}`))
+  const [worst] = weak.toSorted((a, b) => asksFor(b) - asksFor(a))
+  return each.filter((message) => message === worst || !weak.includes(message))
+}
+
+/** How much thicker a way out makes the shelves; one that also takes the books off them, or none at all, asks for more still. */
+function asksFor({ fixes: [fix] }: Message): number {
+  if (fix === undefined) return Number.POSITIVE_INFINITY
+  const thickness = fix.answers.at(-1)?.value
+  return (fix.answers.length > 1 ? Number.MAX_SAFE_INTEGER / 2 : 0) + (typeof thickness === 'number' ? thickness : 0)
+}
 
 function passing({ figures, show }: PlanContext, { bay, shelf, body }: ShelfAt): readonly Message[] {
   const most = figures.length('shelf.end-strip-most')

@@ -123,7 +123,7 @@ function shelvesOf(context: PlanContext, bay: ShelfBay, among: Among) {
     messages: [
       ...laid.messages,
       ...refused,
-      ...ats.flatMap((at) => within(at.shelf.id, () => shelfMessages(context, at, among.panels.pressure))),
+      ...shelfMessages(context, ats, among.panels.pressure),
       ...shelfConfirms(context, bay, { ats, pressure: among.panels.pressure }),
       ...bayNotes(context, bay, ats),
     ],
