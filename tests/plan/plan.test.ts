@@ -71,7 +71,7 @@ describe('what waits', () => {
       }),
       { numRuns: Math.ceil(RUNS / 2) },
     )
-  }, 120_000)
+  }, 600_000)
 })
 
 /** All that is printed of a part besides its name. */

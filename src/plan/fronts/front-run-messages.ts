@@ -12,7 +12,7 @@ import { parseMark } from '../marks.ts'
 import type { Front } from './front.ts'
 import { hingesDoNotLap, leafTooBigForHinges, leafTooNarrow, leafTooThin, panelTooSmall } from './front-messages.ts'
 import type { Leaf } from './fronts.ts'
-import { hingeCount } from './hinges.ts'
+import { armFor, hingeCount } from './hinges.ts'
 import type { LeafMake } from './leaves.ts'
 
 /** What stands in the way of the leaves of the boxes that are to have some; each kind of trouble is said once a box. */
@@ -121,10 +121,12 @@ function noArm(
   const ids = HINGE_ARMS.map(({ id }) => id)
   const least = shortestOf(ids.map((id) => edge(id, 'least')))
   const most = longestOf(ids.map((id) => edge(id, 'most')))
-  const margin = less(carcass, leaf.overlay)
-  const value = leaf.overlay > most ? cut.down(sum(most, margin)) : cut.up(sum(least, margin))
+  // What of its side a leaf leaves bare stays, whatever the side's thickness: every leaf must find its hinge.
+  const margins = leaves.map(({ overlay }) => less(carcass, overlay))
+  const value = leaf.overlay > most ? cut.down(sum(most, shortestOf(margins))) : cut.up(sum(least, longestOf(margins)))
   const key = questionKey('job', carcassThickness)
-  const offered = carcassThickness.schema.safeParse(value).success
+  const laps = margins.every((margin) => armFor(less(value, margin), figures) !== undefined)
+  const offered = laps && carcassThickness.schema.safeParse(value).success
   const fixes = offered ? [{ says: `box sides ${show.withUnit(value)} thick`, answers: [{ key, value }] }] : []
   const values = { overlay: show.withUnit(leaf.overlay), least: show.withUnit(least), most: show.withUnit(most) }
   const where = { about: key, place: placeOf(leaf.box), part: leaf.id, fixes }
